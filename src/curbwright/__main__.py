@@ -1,0 +1,5 @@
+"""``python -m curbwright`` is the command."""
+
+from curbwright.cli import main
+
+main()

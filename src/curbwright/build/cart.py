@@ -1,0 +1,107 @@
+"""Build: the whole build file, checked and frozen."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from curbwright.build.balance import TowVehicle, Trailer
+from curbwright.build.fit import Item, Person, Shell
+from curbwright.build.part import ArealMass, Clock, Count, Duration, Length, Part, Share, Speed, asks
+
+
+class Cart(Part):
+    """`[cart]`: its name and how to print it."""
+
+    name: Annotated[str, Field(min_length=1, max_length=80)] = asks("name of the cart", required=True)
+    notes: str | None = asks("remarks for yourself")
+    units: Literal["us", "si"] = asks("units to print in: us (in, lb, gal, BTU/h) or si (mm, kg, L, kW)", default="us")
+    revision: str | None = asks("revision mark for the drawings")
+    drawn_on: str | None = asks("date for the drawings, as it should print")
+
+
+class Place(Part):
+    """`[place]`: whose rules. Road limits are those of the state it is towed in."""
+
+    name: str | None = asks("the place that licenses it, in your words")
+    state: str | None = asks("state whose road rules apply, as its two letters")
+    width_limit: Length | None = asks(
+        "widest vehicle on the roads used", default="102 in", how="read", source="cfr-23-658-15:a",
+        note="on the National Network; many local roads allow 96 in",
+    )  # fmt: skip
+    height_limit: Length | None = asks(
+        "tallest vehicle on the roads used", default="13 ft 6 in", how="read", source="maryland-trailer-rules",
+        note="a common state limit; western states allow 14 ft (memory)",
+    )  # fmt: skip
+    length_limit: Length | None = asks(
+        "longest trailer on the roads used", default="35 ft", how="read", source="maryland-trailer-rules"
+    )
+
+
+class Pitch(Part):
+    """`[pitch]`: where it stands and serves."""
+
+    gust: Speed | None = asks("strongest gust it must stand in, parked and open", default="40 mph", how="practice")
+    storm_gust: Speed | None = asks("strongest gust it must stand in, closed", default="60 mph", how="practice")
+    ground_snow: ArealMass | None = asks("ground snow load where it winters", default="0 lb/ft2", how="convention")
+
+
+class MenuItem(Part):
+    """`[menu.NAME]`: something sold."""
+
+    says: str | None = asks("what it is, as on the board")
+    portions: Count | None = asks("portions sold on a full day")
+    cooked_on: str | None = asks("item it is cooked on, as items.NAME")
+
+
+class ServiceDay(Part):
+    """`[day]`: the hours and the hands."""
+
+    opens: Clock | None = asks("serving from")
+    closes: Clock | None = asks("serving until")
+    crew: Count | None = asks("people working aboard")
+    drive: Duration | None = asks("drive from base to the pitch")
+    stock_left: Share | None = asks("share of the stock left at the end of the day", default="30 %", how="practice")
+    bottles_left: Share | None = asks("share of the fuel left at the end of the day", default="50 %", how="practice")
+
+
+class Build(Part):
+    """The build file: every section, checked and frozen."""
+
+    cart: Cart = asks("the cart", required=True)
+    place: Place = asks("whose rules", default=Place())
+    trailer: Trailer = asks("the trailer", required=True)
+    tow_vehicle: TowVehicle = asks("what pulls it", default=TowVehicle())
+    shell: Shell | None = asks("floor, walls and roof")
+    items: dict[str, Item] = asks("everything aboard", default={})
+    people: dict[str, Person] = asks("who works aboard", default={})
+    pitch: Pitch = asks("where it stands", default=Pitch())
+    menu: dict[str, MenuItem] = asks("what is sold", default={})
+    day: ServiceDay = asks("hours and hands", default=ServiceDay())
+
+    def all_parts(self) -> Iterator[Part]:
+        """Yield every section, this one first."""
+        stack: list[Part] = [self]
+        while stack:
+            part = stack.pop()
+            yield part
+            stack.extend(below for _, below in part.parts())
+
+    def at(self, path: str) -> Part:
+        """Return the section at a dotted path; raises KeyError if there is none."""
+        for part in self.all_parts():
+            if part.path == path:
+                return part
+        raise KeyError(path)
+
+
+def assign_paths(build: Build) -> None:
+    """Tell every section its own path; called once, when a build file has been read."""
+    stack: list[Part] = [build]
+    while stack:
+        part = stack.pop()
+        for key, below in part.parts():
+            below._path = f"{part._path}.{key}" if part._path else key
+            stack.append(below)

@@ -1,0 +1,1 @@
+"""What is printed for people and for other programs."""

@@ -1,0 +1,87 @@
+"""The evaluator: every requirement against every figure it names."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from curbwright import units
+from curbwright.figures import Figure, Gap, Tabled
+from curbwright.requirements.finding import Finding
+from curbwright.requirements.requirement import Requirement, requirements
+from curbwright.sheets import Worksheets
+
+CLOSE = 1e-9
+"""Equality passes: two numbers this close, in relation to the limit, count as equal."""
+
+
+def judge(sheets: Worksheets) -> list[Finding]:
+    """Hold every requirement against the sheets; failures first, then cannot tell, then the tightest passes."""
+    figures = sheets.figures
+    gaps = sheets.gaps
+    found = [finding for row in requirements() for finding in _held(row, figures, gaps)]
+    return sorted(found, key=lambda finding: finding.rank)
+
+
+def _held(row: Requirement, figures: dict[str, Figure], gaps: list[Gap]) -> Iterator[Finding]:
+    matches = _matching(row.quantity, figures)
+    limit = _limit(row, figures)
+    if not matches:
+        yield from _untold(row, row.quantity, None, limit, gaps)
+    for starred, provided in matches.items():
+        id = f"{row.id}.{starred}" if starred else row.id
+        if limit is None:
+            yield from _untold(row, row.limit, provided, None, gaps, id)
+        else:
+            yield _compared(row, id, provided, limit)
+
+
+def _matching(pattern: str, figures: dict[str, Figure]) -> dict[str, Figure]:
+    """Figures that a quantity names, by what its star stands for."""
+    if "*" not in pattern:
+        return {"": figures[pattern]} if pattern in figures else {}
+    before, _, after = pattern.partition("*")
+    shape = re.compile(re.escape(before) + r"([^.]+)" + re.escape(after))
+    return {match[1]: figure for id, figure in figures.items() if (match := shape.fullmatch(id))}
+
+
+def _limit(row: Requirement, figures: dict[str, Figure]) -> Figure | None:
+    if row.limit:
+        return figures.get(row.limit)
+    value = units.read(row.limit_value, row.limit_kind)
+    unit = units.KINDS[row.limit_kind].unit
+    return Figure(float(value), id=f"limit.{row.id}", name=row.says, unit=unit, origin=Tabled(row.source, row.clause))
+
+
+def _untold(
+    row: Requirement, wanted: str, provided: Figure | None, limit: Figure | None, gaps: list[Gap], id: str = ""
+) -> Iterator[Finding]:
+    """Cannot tell where an input is missing; not applicable where the cart has nothing of the kind."""
+    needed = [gap for gap in gaps if _concerns(gap, wanted)]
+    missing = tuple(dict.fromkeys(gap.path for gap in needed if gap.path))
+    if not needed and "." in row.limit and provided is not None:
+        missing = (row.limit,)
+    if not needed and not missing:
+        yield Finding(row.id, row, "not applicable", provided, limit, None)
+        return
+    reason = needed[0].says if needed else f"{row.limit} is not given"
+    yield Finding(id or row.id, row, "cannot tell", provided, limit, None, missing, reason)
+
+
+def _concerns(gap: Gap, wanted: str) -> bool:
+    """Whether a gap can be why a figure is missing: it names the field, or it ended a section that leads to it."""
+    if gap.path == wanted:
+        return True
+    section = wanted.partition("*")[0].rstrip(".") if "*" in wanted else wanted.rpartition(".")[0]
+    if not section:
+        return False
+    return section == gap.section or section.startswith(f"{gap.section}.") or gap.section.startswith(f"{section}.")
+
+
+def _compared(row: Requirement, id: str, provided: Figure, limit: Figure) -> Finding:
+    room = float(provided) - float(limit) if row.comparator == ">=" else float(limit) - float(provided)
+    if row.comparator == "==":
+        room = -abs(room)
+    scale = abs(float(limit)) or 1.0
+    holds = room >= -CLOSE * scale
+    return Finding(id, row, "pass" if holds else "fail", provided, limit, room / scale)
