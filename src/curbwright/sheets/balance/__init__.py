@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from curbwright.build.cart import Build
 from curbwright.equations import fit as where
-from curbwright.figures import Worksheet
+from curbwright.figures import Gap, Worksheet
 from curbwright.sheets.balance.cases import Towed, load_cases, tow
 from curbwright.sheets.balance.moves import moves
 from curbwright.sheets.balance.parked import parked
-from curbwright.sheets.balance.rows import mass_rows
+from curbwright.sheets.balance.rows import Row, mass_rows
 from curbwright.sheets.balance.steady import steady
 from curbwright.sheets.balance.towing import towing
 from curbwright.sheets.placing import Placing
@@ -21,18 +21,20 @@ def balance_sheet(build: Build, placing: Placing) -> Worksheet:
     """Work out the balance sheet."""
     sheet = Worksheet("balance", "Balance")
     masses = sheet.section("masses", "what everything weighs and where")
-    rows = []
+    rows: list[Row] = []
     with masses.attempt():
         rows = mass_rows(build, placing, masses)
-    missing = [gap.path for gap in (*masses.all_gaps(), *placing.sheet.all_gaps())]
+    missing = [*masses.all_gaps(), *placing.sheet.all_gaps()]
     if missing:
-        sheet.note(f"Not weighed or not placed, so not counted: {', '.join(dict.fromkeys(missing))}.")
+        sheet.gaps += [Gap(sheet.id, gap.path, gap.says) for gap in missing]
+        sheet.note("Something aboard has no mass or no place yet, so nothing is added up.")
+        return sheet
     with sheet.attempt():
         _worked(build, rows, sheet)
     return sheet
 
 
-def _worked(build: Build, rows: list, sheet: Worksheet) -> None:  # type: ignore[type-arg]
+def _worked(build: Build, rows: list[Row], sheet: Worksheet) -> None:
     cases = load_cases(build, rows, sheet)
     back = sheet.given(build.trailer.axle["back"])
     axle = sheet.work("axle", "axle behind the ball", where.from_ball, ball_to_deck=sheet.given(build.trailer["ball_to_deck"]), back=back)

@@ -43,20 +43,19 @@ def load_cases(build: Build, rows: list[Row], sheet: Worksheet) -> dict[str, Cas
     """Work out every towed load case of data/balance/load_cases.csv."""
     cases: dict[str, Case] = {}
     for row in data.table("balance/load_cases"):
+        if _repeats(row, rows):
+            continue
         below = sheet.section(row["id"], row["name"])
         with below.attempt():
             chosen = tuple(_chosen(build, rows, row, below))
-            if not any(content in row[content] for content in ()) and not _repeats(chosen, row, rows):
-                cases[row["id"]] = roll_up(row["id"], row["name"], chosen, below)
+            cases[row["id"]] = roll_up(row["id"], row["name"], chosen, below)
     return cases
 
 
-def _repeats(chosen: tuple[Row, ...], row: Mapping[str, str], rows: list[Row]) -> bool:
-    """Whether a case is pointless for this cart: it empties or removes something the cart does not have."""
-    groups = {one.group for one in rows}
-    needs = {"fresh_full": {"fresh"}, "fresh_and_waste_full": {"fresh", "waste"}, "end_no_battery": {"battery"},
-             "bottles_full": {"bottles"}, "bottles_half": {"bottles"}}  # fmt: skip
-    return not needs.get(row["id"], set()) <= groups
+def _repeats(case: Mapping[str, str], rows: list[Row]) -> bool:
+    """Whether a case says nothing new of this cart, which has none of the things that set the case apart."""
+    aboard = {row.group for row in rows}
+    return not set(case["needs"].split()) <= aboard
 
 
 def _chosen(build: Build, rows: list[Row], case: Mapping[str, str], sheet: Worksheet) -> list[Row]:
@@ -82,10 +81,9 @@ def _share(build: Build, word: str, sheet: Worksheet, content: str, case: Mappin
 
 
 def _scaled(row: Row, share: Figure, sheet: Worksheet) -> Row:
-    stem = row.label.replace(" ", "_").replace("'", "")
-    mass = sheet.work(f"{stem}.mass", f"{row.label} left", eq.part_of, whole=row.mass, share=share)
-    spread = sheet.work(f"{stem}.mass_spread", f"{row.label} left: spread", eq.part_of, whole=row.mass_spread, share=share)
-    return Row(row.label, row.group, mass, row.station, row.across, row.height, spread, row.station_spread, row.length, row.width)
+    mass = sheet.work(f"{row.key}.mass", f"{row.label} left", eq.part_of, whole=row.mass, share=share)
+    spread = sheet.work(f"{row.key}.mass_spread", f"{row.label} left: spread", eq.part_of, whole=row.mass_spread, share=share)
+    return Row(row.key, row.label, row.group, mass, row.station, row.across, row.height, spread, row.station_spread, row.length, row.width)
 
 
 def roll_up(id: str, name: str, rows: tuple[Row, ...], sheet: Worksheet) -> Case:
@@ -111,10 +109,10 @@ def tow(build: Build, case: Case, axle: Figure, bias: Figure) -> Towed:
     sheet = case.sheet
     on_axle = sheet.work("axle_load", "axle load", eq.axle_load, gross=case.gross, centre=case.station, axle=axle)
     on_ball = sheet.work("tongue_load", "tongue load", eq.tongue_load, gross=case.gross, centre=case.station, axle=axle)
-    share = sheet.work("tongue_share", "tongue share", eq.tongue_share, centre=case.station, axle=axle)
+    share = sheet.work("tongue_share", "tongue share", eq.tongue_share, shown="%", centre=case.station, axle=axle)
     spread = _share_spread(case, share, axle, bias)
-    sheet.work("tongue_share_low", "tongue share, two spreads low", eq.two_spreads_low, value=share, spread=spread)
-    sheet.work("tongue_share_high", "tongue share, two spreads high", eq.two_spreads_high, value=share, spread=spread)
+    sheet.work("tongue_share_low", "tongue share, two spreads low", eq.two_spreads_low, shown="%", value=share, spread=spread)
+    sheet.work("tongue_share_high", "tongue share, two spreads high", eq.two_spreads_high, shown="%", value=share, spread=spread)
     return Towed(case, on_axle, on_ball, share, spread)
 
 
@@ -138,4 +136,4 @@ def _share_spread(case: Case, share: Figure, axle: Figure, bias: Figure) -> Figu
     heavier = sheet.schedule("gross_bias", "gross mass added if all estimated structure is heavier", eq.part_of, {row.label: {"whole": row.mass, "share": bias} for row in built})
     all_mass = sheet.work("gross_variance_all", "variance of the gross mass, bias included", eq.mass_variance_with_bias, variance=mass_variance, shift=heavier)
     sheet.work("gross_spread", "spread of the gross mass", eq.mass_spread_of, variance=all_mass)
-    return sheet.work("share_spread", "spread of the tongue share", eq.share_spread_of, variance=together)
+    return sheet.work("share_spread", "spread of the tongue share", eq.share_spread_of, shown="%", variance=together)

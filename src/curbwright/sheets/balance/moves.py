@@ -19,8 +19,7 @@ def moves(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet)
     foot = sheet.tabled("foot", "moved back by", FOOT, "m", source="convention", row="1 ft")
     for row in ready.case.rows:
         if row.group != "structure":
-            stem = row.label.replace(" ", "_").replace("'", "")
-            sheet.work(f"{stem}", f"tongue load when {row.label} moves 1 ft back", eq.tongue_change_when_moved, mass=row.mass, moved=foot, axle=axle)
+            sheet.work(row.key, f"tongue load when {row.label} moves 1 ft back", eq.tongue_change_when_moved, shown="lb", mass=row.mass, moved=foot, axle=axle)
     _axle_positions(build, towed, axle, sheet)
 
 

@@ -45,7 +45,7 @@ def _people(build: Build, sheet: Worksheet) -> list[Row]:
             mass = below.given(person["mass"])
             station = below.work("station", f"{key}: behind the ball", where.from_ball, ball_to_deck=ball_to_deck, back=below.given(person["back"]))
             off = below.work("spread", f"{key}: spread of mass", eq.relative_spread, mass=mass, fraction=spread)
-            rows.append(Row(key.replace("_", " "), "people", mass, station, below.given(person["off_centre"]), height, off, reach, size, size))
+            rows.append(Row(f"person_{key}", key.replace("_", " "), "people", mass, station, below.given(person["off_centre"]), height, off, reach, size, size))
     return rows
 
 
@@ -75,10 +75,10 @@ def _wind(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet)
     face = _side(build, shell, sheet)
     resisting = sheet.work("resisting", "moment that holds it down", eq.resisting_moment, mass=lightest.gross, track=sheet.given(build.trailer.axle["track"]), gravity=gravity_on(sheet))
     closed = _gust("closed", sheet.given(build.pitch["storm_gust"]), face, [], resisting, sheet)
-    sheet.work("closed_reserve", "moment left over, closed", eq.moment_reserve, overturning=closed, resisting=resisting)
+    sheet.work("closed_reserve", "moment left over, closed", eq.moment_reserve, shown="%", overturning=closed, resisting=resisting)
     hatches = [(key, one) for key, one in shell.openings.items() if one.kind == "hatch" and one.opens == "up" and one.wall in ("curb", "street")]
     opened = _gust("open", sheet.given(build.pitch["gust"]), face, hatches, resisting, sheet, build)
-    sheet.work("open_reserve", "moment left over, hatch open", eq.moment_reserve, overturning=opened, resisting=resisting)
+    sheet.work("open_reserve", "moment left over, hatch open", eq.moment_reserve, shown="%", overturning=opened, resisting=resisting)
     sheet.note("Close the hatch and stow the awning well before these gusts; stake or ballast in exposed places.")
 
 
@@ -103,7 +103,7 @@ def _gust(
         "terrain": sheet.tabled(f"{id}_terrain", "hills factor, level ground", 1.0, "1", source="recalled", row="Kzt"),
         "direction": sheet.tabled(f"{id}_direction", "direction factor", 0.85, "1", source="recalled", row="Kd"),
     }
-    pressure = sheet.work(f"{id}_pressure", f"wind pressure, {id}", eq.velocity_pressure, speed=speed, **factors)
+    pressure = sheet.work(f"{id}_pressure", f"wind pressure, {id}", eq.velocity_pressure, shown="lb/ft2", speed=speed, **factors)
     gust = sheet.tabled(f"{id}_gust_factor", "gust factor", 0.85, "1", source="recalled", row="G")
     shape = sheet.tabled(f"{id}_shape", "force coefficient of a box", 1.4, "1", source="recalled", row="Cf 1.3 to 1.5")
     force = sheet.work(f"{id}_force", f"wind force on the side, {id}", eq.wind_force, pressure=pressure, gust_factor=gust, force_coefficient=shape, area=face[0])

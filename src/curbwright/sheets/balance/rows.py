@@ -19,13 +19,14 @@ WATER = ("tank_fresh", "tank_waste")
 
 @dataclass(frozen=True)
 class Row:
-    """One thing that weighs.
+    """One thing that weighs; ``key`` is what its figures' ids start with.
 
     ``group`` says what a load case does with it: structure, own, battery, fresh, waste, bottles, stock.
     Stations are metres behind the ball, across metres towards the curb, height metres above the road.
     ``length`` and ``width`` are its extents seen from above, for its own yaw inertia.
     """
 
+    key: str
     label: str
     group: str
     mass: Figure
@@ -39,21 +40,21 @@ class Row:
 
 
 def mass_rows(build: Build, placing: Placing, sheet: Worksheet) -> list[Row]:
-    """Work out every mass row; a thing without a mass or a place stands in the sheet's gaps and is not counted.
+    """Work out every mass row; a thing without a mass or a place stands in the gaps of the sheet or the placing.
 
-    Whether anything is missing matters: ``sheet.all_gaps()`` and ``placing.sheet.all_gaps()`` say so.
+    A roll-up with something missing is no roll-up, so the caller looks at those gaps first.
     """
     writer = _Writer(build, sheet)
     rows: list[Row] = []
     with sheet.attempt():
         rows.append(_bare_trailer(build, writer))
     for panel in shell.panels(build, sheet):
-        rows.append(writer.row(panel.label, "structure", panel.mass, panel.back, panel.across, panel.above, "structure", panel.length, panel.width))
+        rows.append(writer.row(panel.key, panel.label, "structure", panel.mass, panel.back, panel.across, panel.above, "structure", panel.length, panel.width))
     for key, item in build.items.items():
         section = sheet.section(f"mass_{key}", item.name)
         with section.attempt():
             if key in placing.items:
-                rows.extend(_item_rows(item, placing.items[key], _Writer(build, section)))
+                rows.extend(_item_rows(key, item, placing.items[key], _Writer(build, section)))
     return rows
 
 
@@ -66,27 +67,25 @@ class _Writer:
         self.deck_height = sheet.given(build.trailer["deck_height"])
 
     def row(
-        self, label: str, group: str, mass: Figure, back: Figure, across: Figure, above: Figure, known: str,
+        self, stem: str, label: str, group: str, mass: Figure, back: Figure, across: Figure, above: Figure, known: str,
         length: Figure, width: Figure,
     ) -> Row:  # fmt: skip
-        stem = label.replace(" ", "_").replace("'", "")
         sheet = self.sheet
         station = sheet.work(f"{stem}.station", f"{label}: behind the ball", where.from_ball, ball_to_deck=self.ball_to_deck, back=back)
         height = sheet.work(f"{stem}.height", f"{label}: above the road", where.above_road, deck_height=self.deck_height, above=above)
-        return self.finish(label, group, mass, station, across, height, known, length, width)
+        return self.finish(stem, label, group, mass, station, across, height, known, length, width)
 
     def finish(
-        self, label: str, group: str, mass: Figure, station: Figure, across: Figure, height: Figure, known: str,
+        self, stem: str, label: str, group: str, mass: Figure, station: Figure, across: Figure, height: Figure, known: str,
         length: Figure, width: Figure,
     ) -> Row:  # fmt: skip
-        stem = label.replace(" ", "_").replace("'", "")
         sheet = self.sheet
         table = data.table("balance/mass_spread")
         fraction_, position_ = table.quantity(known, "mass", "share"), table.quantity(known, "position", "length")
         fraction = sheet.tabled(f"{stem}.spread_share", f"{label}: spread of a mass known by {known}", fraction_, "1", source="trade-practice", row=known)
         spread = sheet.work(f"{stem}.mass_spread", f"{label}: spread of its mass", eq.relative_spread, mass=mass, fraction=fraction)
         reach = sheet.tabled(f"{stem}.station_spread", f"{label}: spread of its place", position_, "m", source="trade-practice", row=known)
-        return Row(label, group, mass, station, across, height, spread, reach, length, width)
+        return Row(stem, label, group, mass, station, across, height, spread, reach, length, width)
 
 
 def _bare_trailer(build: Build, writer: _Writer) -> Row:
@@ -101,19 +100,19 @@ def _bare_trailer(build: Build, writer: _Writer) -> Row:
         station = sheet.work("bare_station", "bare trailer: behind the ball, from its tongue load", eq.centre_from_tongue, mass=mass, tongue=sheet.given(trailer["bare_tongue"]), axle=axle)
     else:
         station = sheet.work("bare_station", "bare trailer: behind the ball", where.from_ball, ball_to_deck=writer.ball_to_deck, back=sheet.given(trailer["bare_centre_back"]))
-    return writer.finish("bare trailer", "structure" if known in ("estimate", "guess") else "own", mass, station, across, height, known, length, width)
+    return writer.finish("bare_trailer", "bare trailer", "structure" if known in ("estimate", "guess") else "own", mass, station, across, height, known, length, width)
 
 
-def _item_rows(item: Item, placed: Placed, writer: _Writer) -> Iterator[Row]:
+def _item_rows(key: str, item: Item, placed: Placed, writer: _Writer) -> Iterator[Row]:
     sheet = writer.sheet
     mass = sheet.given(item["mass"])
     known = "typical" if item["mass"].assumed else item.mass_how
     back, across, above = placed.along.middle, placed.across.middle, placed.up.middle
     length, width = _extents(placed, sheet)
     group = "battery" if item.kind == "battery" else "own"
-    yield writer.row(item.name, group, mass, back, across, above, known, length, width)
+    yield writer.row(key, item.name, group, mass, back, across, above, known, length, width)
     for what, group, content in _contents(item, sheet):
-        yield writer.row(f"{item.name} {what}", group, content, back, across, above, "contents", length, width)
+        yield writer.row(f"{key}_{what}", f"{item.name} {what}", group, content, back, across, above, "contents", length, width)
 
 
 def _extents(placed: Placed, sheet: Worksheet) -> tuple[Figure, Figure]:

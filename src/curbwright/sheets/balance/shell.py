@@ -16,6 +16,7 @@ from curbwright.figures import Figure, Worksheet
 class Panel:
     """One panel: its mass, and where its middle is (behind the deck front, towards the curb, above the deck)."""
 
+    key: str
     label: str
     mass: Figure
     back: Figure
@@ -66,7 +67,7 @@ class _Size:
     def flat(self, label: str, areal: Figure, above: Figure) -> Panel:
         area = self.sheet.work(f"{label}_area", f"{label}: area", eq.area, length=self.length, width=self.width)
         mass = self.sheet.work(f"{label}_mass", f"{label}: mass", eq.panel_mass, areal_mass=areal, area=area)
-        return Panel(label, mass, self.middle, self.zero, above, self.length, self.width)
+        return Panel(label, label, mass, self.middle, self.zero, above, self.length, self.width)
 
     def upright(self, wall: str) -> Panel:
         sheet, label = self.sheet, f"{wall} wall"
@@ -83,8 +84,8 @@ class _Size:
         if side:
             edge = where.curb_middle if wall == "curb" else where.street_middle
             across = sheet.work(f"{wall}_wall_across", f"{label}: off the centre line", edge, room=self.width, gap=self.zero, size=self.wall)
-            return Panel(label, mass, self.middle, across, self.half_height, self.length, self.wall)
-        return Panel(label, mass, self._end(wall), self.zero, self.half_height, self.wall, self.width)
+            return Panel(f"{wall}_wall", label, mass, self.middle, across, self.half_height, self.length, self.wall)
+        return Panel(f"{wall}_wall", label, mass, self._end(wall), self.zero, self.half_height, self.wall, self.width)
 
     def _end(self, wall: str) -> Figure:
         """Middle of an end wall behind the deck front, written once."""
@@ -108,10 +109,10 @@ class _Size:
         mass = sheet.work("mass", f"{label}: mass", eq.panel_mass, areal_mass=sheet.given(opening["areal_mass"]), area=area)
         above = sheet.work("above_middle", f"{label}: middle above the deck", where.middle, edge=sheet.given(opening["above"]), size=height)
         if opening.wall in ("front", "rear"):
-            return Panel(label, mass, self._end(opening.wall), sheet.given(opening["off_centre"]), above, self.wall, width)
+            return Panel(f"leaf_{key}", label, mass, self._end(opening.wall), sheet.given(opening["off_centre"]), above, self.wall, width)
         back = sheet.work("back_middle", f"{label}: middle behind the deck front", where.middle, edge=sheet.given(opening["back"]), size=width)
         if opening.wall == "roof":
-            return Panel(label, mass, back, self.zero, self.roof_middle, width, height)
+            return Panel(f"leaf_{key}", label, mass, back, self.zero, self.roof_middle, width, height)
         edge = where.curb_middle if opening.wall == "curb" else where.street_middle
         across = sheet.work("across", f"{label}: off the centre line", edge, room=self.width, gap=self.zero, size=self.wall)
-        return Panel(label, mass, back, across, above, width, self.wall)
+        return Panel(f"leaf_{key}", label, mass, back, across, above, width, self.wall)

@@ -81,11 +81,11 @@ def _tires(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
         left = sheet.work(f"{key}_street", f"street-side wheels, {name}", eq.left_wheels, **inputs)
         side = sheet.largest(f"{key}_side", f"heavier side, {name}", {"curb side": right, "street side": left})
         heavier[name] = sheet.work(f"{key}_tire", f"load on one tire of the heavier side, {name}", eq.tire_of_side, side=side, count=count)
-        uneven[name] = sheet.work(f"{key}_uneven", f"side over its half of the axle load, {name}", eq.side_excess, side=side, axle_load=one.axle_load)
+        uneven[name] = sheet.work(f"{key}_uneven", f"side over its half of the axle load, {name}", eq.side_excess, shown="%", side=side, axle_load=one.axle_load)
     worst = sheet.largest("heaviest", "heaviest load on one tire", heavier)
     sheet.largest("uneven", "one side over its half, the worst", uneven)
     rating = _tire_rating(build, sheet)
-    sheet.work("reserve", "what the most loaded tire has to spare", eq.reserve, load=worst, rating=rating)
+    sheet.work("reserve", "what the most loaded tire has to spare", eq.reserve, shown="%", load=worst, rating=rating)
 
 
 def _tire_rating(build: Build, sheet: Worksheet) -> Figure:
@@ -167,4 +167,4 @@ def _vehicle(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Workshe
         with sheet.attempt():
             sheet.given(vehicle[field])
     heaviest = sheet.largest("gross", "heaviest gross mass towed", {one.case.name: one.case.gross for one in towed.values()})
-    sheet.work("ratio", "trailer's mass as a share of the tow vehicle's", eq.tow_ratio, gross=heaviest, tow_vehicle=sheet.given(vehicle["mass"]))
+    sheet.work("ratio", "trailer's mass as a share of the tow vehicle's", eq.tow_ratio, shown="%", gross=heaviest, tow_vehicle=sheet.given(vehicle["mass"]))
