@@ -174,12 +174,12 @@ def test_rows_of_tables_are_whole(item: CatalogueItem) -> None:
 # --- words: a maker's or a model's name would be a capital that is none of these
 
 CAPITALS = {
-    "A", "AC", "ANL", "ANSI", "ASSE", "AWG", "Ah", "B", "BMS", "BTU", "C", "CAN", "CO", "CSA", "California",
-    "D", "DC", "E", "EC", "F", "FPT", "GC2", "GFCI", "GVWR", "H2O", "H&SC", "I", "ID", "II", "IN", "IR",
-    "K", "L", "L14-30", "L5-30", "LCD", "LED", "LP", "LP-gas", "MPPT", "MPT", "NEMA", "NPS", "NPT", "NSF",
-    "P", "P0", "POL", "Pa", "PV", "PWM", "QCC-1", "RV", "S", "SC", "SS2-50", "ST175", "ST185", "ST205",
-    "ST225", "T", "TT-30", "Type", "U-bolts", "UL", "USB-C", "V", "VA", "VIN", "Vbatt", "Vmp", "W", "WC",
-    "Z83",
+    "A", "A-frame", "AC", "AGM", "ANL", "ANSI", "ASSE", "AWG", "Ah", "BMS", "BTU", "C", "CAN", "CSA",
+    "California", "D", "DC", "DC-DC", "E", "EC", "F", "FPT", "GC2", "GFCI", "GVWR", "H&SC", "H2O", "I",
+    "ID", "II", "K", "L", "L14-30", "L5-30", "LCD", "LED", "LP", "LP-gas", "M10", "M8", "MPPT", "MPT",
+    "NEMA", "NPS", "NPT", "NSF", "P", "P-trap", "P0", "POL", "PWM", "Pa", "QCC-1", "RV", "SS2-50", "ST175",
+    "ST185", "ST205", "ST225", "T", "TT-30", "Type", "U-bolts", "UL", "USB-C", "V", "VA", "VIN", "Vbatt",
+    "Vmp", "W", "WC", "Z83",
 }  # fmt: skip
 """Units, standards, trade terms, tire sizes and one place."""
 OPENINGS = {

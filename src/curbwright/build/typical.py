@@ -11,7 +11,7 @@ from curbwright.errors import UnknownName
 _SIZES = ("width", "depth", "height")
 _RATINGS = {"capacity": "volume", "charge": "charge", "gas_input": "gas_input"}
 _CLEARANCES = {
-    "clear_side": "combustible_side", "clear_rear": "combustible_rear", "clear_above": "above",
+    "clear_side": "combustible_side", "clear_rear": "combustible_rear",
     "front_clear": "front_service",
 }  # fmt: skip
 

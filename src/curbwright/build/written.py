@@ -182,7 +182,8 @@ class _Pen:
             found = _PLAIN_VALUE.match(self.text, self.at)
             length = len(found.group().rstrip(" \t")) if found else 0
         else:
-            found = _LONG_STRING.match(self.text, self.at) or _STRING.match(self.text, self.at)
+            form = _LONG_STRING if self.text.startswith(mark * 3, self.at) else _STRING
+            found = form.match(self.text, self.at)
             length = len(found.group()) if found else 0
         if not length:
             raise _UnreadableError

@@ -126,7 +126,7 @@ class _Expression:
 
     def _product(self) -> Unit:
         """Read factors joined by signs, spaces or hyphens, up to the end or a closing bracket."""
-        if self._take("/"):
+        if self._take("/", "per"):
             self.at -= 1
             made = _ONE
         elif self._take("1"):

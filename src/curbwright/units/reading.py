@@ -10,6 +10,7 @@ from curbwright.units.gauges import r_value, sheet_gauge, wire_gauge
 from curbwright.units.kinds import KINDS, Kind
 from curbwright.units.matching import unit_for
 from curbwright.units.measure import Measure
+from curbwright.units.refusals import Written, not_text, with_unit
 from curbwright.units.terms import Term, signs, terms
 from curbwright.units.text import LONGEST, plain, quoted, refuse, tokens
 from curbwright.units.unit import Unit
@@ -19,9 +20,6 @@ _FAMILIES = (
     ("gal", "qt", "pt", "cup", "fl oz"), ("m", "cm", "mm"), ("kg", "g"), ("L", "mL"),
 )  # fmt: skip
 """Units that follow each other in one quantity, larger first."""
-
-_MOST_REPEATED = 10**12
-"""A larger number is not repeated in a suggestion."""
 
 
 def read(text: object, kind: str) -> Measure:
@@ -48,38 +46,13 @@ def read(text: object, kind: str) -> Measure:
 
 def _as_text(text: object, wanted: Kind) -> str:
     """Return the exact text; raises UnitProblem for anything else, and for a text that nobody means."""
-    found = type(text)
-    if not issubclass(found, str):
-        raise UnitProblem(f"this is {_called(found)}, not text; {wanted.says} is due", _hint(text, wanted))
+    if not issubclass(type(text), str):
+        raise not_text(text, wanted)
     typed = str.__str__(text)
     if len(typed) > LONGEST:
         what = f"{quoted(typed)} has {len(typed):,} characters; {wanted.says} needs at most {LONGEST}"
         raise UnitProblem(what, wanted.like)
     return typed
-
-
-def _called(found: type) -> str:
-    """Return what a builder calls a value that is not text; the type is only ever compared by identity."""
-    names = ((bool, "a yes or no"), (list, "a list"), (dict, "a table"), (type(None), "empty"))
-    known = next((name for each, name in names if found is each), None)
-    return known or ("a bare number" if issubclass(found, int | float) else "something else")
-
-
-def _hint(value: object, wanted: Kind) -> str:
-    example = wanted.example
-    if (type(value) is int or type(value) is float) and -_MOST_REPEATED < value < _MOST_REPEATED:
-        example = _with_unit(f"{value}", wanted) or example
-    how = "as text" if wanted.name == "number" else "as text with a unit"
-    return f'Write it {how}: "{example}"'
-
-
-def _with_unit(number: str, wanted: Kind) -> str | None:
-    """Return a number with the first unit of a kind, or None where that would be no help."""
-    if wanted.name in ("clock", "share", "thermal_resistance"):
-        return None
-    if wanted.name == "number":
-        return number
-    return f"${number}" if wanted.name == "money" else f"{number} {wanted.units[0]}"
 
 
 def _own_form(words: str, wanted: Kind) -> tuple[float, str] | None:
@@ -105,10 +78,9 @@ def _quantity(words: str, wanted: Kind) -> float:
     if len(read_terms) == 1 and not read_terms[0].unit:
         value = _bare(read_terms[0], words, wanted)
         return -value if negative else value
-    for term in read_terms:
-        if not term.unit:
-            raise refuse(words, f"leaves {term.number} without a unit", wanted.like)
-    units = [unit_for(term.unit, wanted, typed=words, number=term.number) for term in read_terms]
+    if not all(term.unit for term in read_terms):
+        raise _left_bare(read_terms, words, wanted)
+    units = [unit_for(Written(words, term.before, term.unit), wanted) for term in read_terms]
     if len(units) > 1:
         _in_order(read_terms, units, words, wanted)
     last = units[-1]
@@ -123,10 +95,23 @@ def _bare(term: Term, words: str, wanted: Kind) -> float:
     if wanted.name == "number" or (wanted.name == "share" and 0 <= term.value < 1):
         return term.value
     if wanted.name == "share":
-        raise refuse(words, "is no fraction between 0 and 1", f'Try "{term.number} %"')
-    suggested = _with_unit(term.number, wanted)
+        raise refuse(words, "is no fraction between 0 and 1", f'Try "{term.before} %"')
+    suggested = with_unit(term.before, wanted)
     hint = f'Try "{suggested}"' if suggested else wanted.like
     raise refuse(words, f"has no unit ({wanted.says}: {wanted.choices})", hint)
+
+
+def _left_bare(read_terms: list[Term], words: str, wanted: Kind) -> UnitProblem:
+    """The problem of a number without a unit beside others: 5'6, or 15 000 mm."""
+    at = next(at for at, term in enumerate(read_terms) if not term.unit)
+    why = f"leaves {read_terms[at].number} without a unit"
+    if at + 1 == len(read_terms):
+        unit = unit_for(Written(words, read_terms[at - 1].before, read_terms[at - 1].unit), wanted)
+        smaller = next(
+            (family[family.index(unit.name) + 1 :] for family in _FAMILIES if unit.name in family), ()
+        )
+        return refuse(words, why, f'Try "{words} {smaller[0]}"' if smaller else wanted.like)
+    return refuse(words, why, "Write one number with its unit, thousands with a comma: 15,000")
 
 
 def _in_order(read_terms: list[Term], units: list[Unit], words: str, wanted: Kind) -> None:

@@ -204,7 +204,7 @@ def _pretty(name: str) -> str:
     >>> _pretty("BTU/(h*ft2*°F)"), _pretty("delta_degF"), _pretty("kg**2")
     ('BTU/(h·ft²·°F)', '°F', 'kg²')
     """
-    text = name.replace("delta_deg", "°").replace("deg", "°").replace("**", "").replace("*", "·")
+    text = name.replace("delta_deg", "°").replace("**", "").replace("*", "·")
     signs = list(text)
     for place in range(1, len(signs)):
         if signs[place] in _RAISED and signs[place - 1].isalpha():

@@ -19,6 +19,9 @@ class Term(NamedTuple):
     whole: bool
     """True for a whole number, which a smaller unit may follow."""
     number: str
+    """The number as typed."""
+    before: str
+    """The whole text up to the unit."""
     unit: str
 
 
@@ -54,8 +57,7 @@ def terms(found: list[Token], words: str, wanted: Kind) -> list[Term]:
             value, whole_number, at = value * 1000, False, at + 1
         after = _unit_end(found, at, words)
         unit = _unit_text(found[at:after], after < len(found), words, wanted)
-        written = number.text if value == number.value else f"{value:,.0f}"
-        read.append(Term(value, whole_number, written, unit))
+        read.append(Term(value, whole_number, number.text, words[: found[at - 1].end], unit))
         at = after
     return read
 
@@ -82,7 +84,7 @@ def _is_power(found: list[Token], at: int) -> bool:
     before, token = found[at - 1], found[at]
     if before.text == "^" or (before.text == "-" and found[at - 2].text == "^"):
         return True
-    if before.kind != "word" or not before.text[-1].isalpha() or token.start != before.end:
+    if before.kind != "word" or before.text in (*_TIMES, '"', "'") or token.start != before.end:
         return False
     after = found[at + 1] if at + 1 < len(found) else None
     alone = after is None or after.kind != "word" or after.start > token.end
@@ -94,7 +96,7 @@ def _unit_text(found: list[Token], followed: bool, words: str, wanted: Kind) -> 
     texts = [token.text for token in found]
     if followed and texts in (["-"], ["to"]):
         raise refuse(words, "is a range; one number is due", wanted.like)
-    if followed and len(texts) > 0 and texts[0] in _TIMES and len(texts) == 1:
+    if followed and len(texts) == 1 and texts[0] in _TIMES:
         raise refuse(words, "is two measures; one is due", wanted.like)
     first, last = 0, len(found)
     if texts[:1] == ["-"]:
