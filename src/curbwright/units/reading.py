@@ -107,10 +107,9 @@ def _left_bare(read_terms: list[Term], words: str, wanted: Kind) -> UnitProblem:
     why = f"leaves {read_terms[at].number} without a unit"
     if at + 1 == len(read_terms):
         unit = unit_for(Written(words, read_terms[at - 1].before, read_terms[at - 1].unit), wanted)
-        smaller = next(
-            (family[family.index(unit.name) + 1 :] for family in _FAMILIES if unit.name in family), ()
-        )
-        return refuse(words, why, f'Try "{words} {smaller[0]}"' if smaller else wanted.like)
+        family = next((each for each in _FAMILIES if unit.name in each[:-1]), None)
+        smaller = family[family.index(unit.name) + 1] if family else ""
+        return refuse(words, why, f'Try "{words} {smaller}"' if smaller else wanted.like)
     return refuse(words, why, "Write one number with its unit, thousands with a comma: 15,000")
 
 
