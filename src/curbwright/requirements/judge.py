@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from curbwright import units
 from curbwright.figures import Figure, Gap, Tabled
@@ -15,19 +15,25 @@ CLOSE = 1e-9
 """Equality passes: two numbers this close, in relation to the limit, count as equal."""
 
 
-def judge(sheets: Worksheets) -> list[Finding]:
-    """Hold every requirement against the sheets; failures first, then cannot tell, then the tightest passes."""
-    figures = sheets.figures
-    gaps = sheets.gaps
-    found = [finding for row in requirements() for finding in _held(row, figures, gaps)]
+def judge(sheets: Worksheets, rows: Iterable[Requirement] | None = None) -> list[Finding]:
+    """Hold every requirement against the sheets; failures first, then cannot tell, then the tightest passes.
+
+    ``rows`` are the requirements; without them, those that every cart is held to.
+    """
+    asked = requirements() if rows is None else rows
+    found = [finding for row in asked for finding in _held(row, sheets.figures, sheets.gaps)]
     return sorted(found, key=lambda finding: finding.rank)
 
 
 def _held(row: Requirement, figures: dict[str, Figure], gaps: list[Gap]) -> Iterator[Finding]:
     matches = _matching(row.quantity, figures)
     limit = _limit(row, figures)
-    if not matches:
+    unfinished = _unfinished(row, matches, gaps)
+    if not matches and not unfinished:
         yield from _untold(row, row.quantity, None, limit, gaps)
+    for starred, needed in unfinished.items():
+        missing = tuple(dict.fromkeys(gap.path for gap in needed if gap.path))
+        yield Finding(f"{row.id}.{starred}", row, "cannot tell", None, limit, None, missing, needed[0].says)
     for starred, provided in matches.items():
         id = f"{row.id}.{starred}" if starred else row.id
         if limit is None:
@@ -43,6 +49,22 @@ def _matching(pattern: str, figures: dict[str, Figure]) -> dict[str, Figure]:
     before, _, after = pattern.partition("*")
     shape = re.compile(re.escape(before) + r"([^.]+)" + re.escape(after))
     return {match[1]: figure for id, figure in figures.items() if (match := shape.fullmatch(id))}
+
+
+def _unfinished(row: Requirement, matches: dict[str, Figure], gaps: list[Gap]) -> dict[str, list[Gap]]:
+    """The things under a star whose figure is missing because an input is, with why.
+
+    A star right below a sheet ranges over unlike sections, so a gap in one says nothing of this figure.
+    """
+    before, star, _ = row.quantity.partition("*")
+    if not star or before.count(".") < 2:
+        return {}
+    found: dict[str, list[Gap]] = {}
+    for gap in gaps:
+        one = gap.section.removeprefix(before).partition(".")[0]
+        if gap.section.startswith(before) and one not in matches:
+            found.setdefault(one, []).append(gap)
+    return found
 
 
 def _limit(row: Requirement, figures: dict[str, Figure]) -> Figure | None:
