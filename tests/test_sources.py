@@ -10,7 +10,7 @@ from curbwright import sources
 from curbwright.errors import UnknownName
 
 PACKAGE = Path(sources.__file__).parent
-KEY = re.compile(r"[a-z0-9][a-z0-9._-]*", re.IGNORECASE)
+KEY = re.compile(r"[a-z0-9][a-z0-9._-]*")
 
 
 def rows_of(path: Path) -> list[dict[str, str]]:

@@ -287,7 +287,7 @@ def test_a_table_reads_by_column() -> None:
     cable = named("inverter-sine-2000").tables["dc_cable"]
     assert cable.column("run_to") == pytest.approx((3 * 0.3048, 6 * 0.3048, 10 * 0.3048))
     assert cable.rows[1] == ("3 ft", "6 ft", "2/0 AWG")
-    with pytest.raises(ValueError, match="colour"):
+    with pytest.raises(UnknownName, match="has no column 'colour'; it has run_over, run_to, wire"):
         cable.column("colour")
 
 

@@ -9,6 +9,8 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
+from curbwright.errors import UnknownName
+
 DATA = Path(__file__).parent.parent / "data"
 
 
@@ -100,7 +102,11 @@ class CatalogueTable:
     note: str
 
     def column(self, name: str) -> tuple[float, ...]:
-        """Return a column in SI, top to bottom; raises ValueError for a name it does not have."""
+        """Return a column in SI, top to bottom; raises UnknownName."""
+        if name not in self.columns:
+            raise UnknownName(
+                f"the {self.name} table has no column {name!r}; it has {', '.join(self.columns)}"
+            )
         at, rating = self.columns.index(name), ratings()[name]
         return tuple(rating.value(row[at]) for row in self.rows)
 
