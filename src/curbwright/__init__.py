@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from curbwright.build.file import load_text as read_text
     from curbwright.build.file import read
     from curbwright.drawings import draw
-    from curbwright.requirements import judge
+    from curbwright.requirements.judge import judge
     from curbwright.sheets import work
 
 __version__ = "0.1.0"

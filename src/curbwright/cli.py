@@ -15,8 +15,8 @@ if TYPE_CHECKING:
     from curbwright.build.cart import Build
 
 STYLES: dict[str, dict[str, Any]] = {
-    "head": {"bold": True}, "fail": {"fg": "red"}, "unsure": {"fg": "yellow"}, "pass": {}, "quiet": {"dim": True},
-    "plain": {},
+    "head": {"bold": True}, "fail": {"fg": "red"}, "unsure": {"fg": "yellow"}, "pass": {},
+    "quiet": {"dim": True}, "plain": {},
 }  # fmt: skip
 
 
@@ -27,16 +27,18 @@ class _Commands(click.Group):
         try:
             return super().resolve_command(ctx, args)
         except click.UsageError as error:
-            near = difflib.get_close_matches(args[0], self.list_commands(ctx), n=1) if args else []
-            if near and near[0] not in error.message:
-                error.message = f"{error.message} Did you mean '{near[0]}'?"
-            raise
+            near = difflib.get_close_matches(args[0], self.commands, n=1) if args else []
+            if not near or near[0] in error.message:
+                raise
+            raise click.UsageError(f"{error.message} Did you mean '{near[0]}'?", ctx) from None
 
     def list_commands(self, ctx: click.Context) -> list[str]:
         return list(self.commands)
 
 
-@click.group(cls=_Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
+@click.group(
+    cls=_Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100}
+)
 @click.version_option(package_name="curbwright", message="curbwright %(version)s")
 def main() -> None:
     """Will this food cart fit, tow, run all day, feed people safely and pass plan review?
@@ -150,7 +152,9 @@ def _said() -> Iterator[None]:
     try:
         yield
     except FileExistsError as error:
-        raise _Failed(f"{error.filename} is already there; nothing was written. Choose another folder.") from None
+        raise _Failed(
+            f"{error.filename} is already there; nothing was written. Choose another folder."
+        ) from None
     except (CurbwrightError, OSError) as error:
         raise _Failed(str(error)) from None
 

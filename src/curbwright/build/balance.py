@@ -32,14 +32,21 @@ class Axle(Part):
     track: Length | None = asks("track, tire centre to tire centre")
     rating: Mass | None = asks("rating of one axle with its springs and hubs")
     centre_height: Length | None = asks(
-        "axle centre above the road", default="13 in", how="practice", note="half a trailer tire's loaded diameter"
+        "axle centre above the road",
+        default="13 in",
+        how="practice",
+        note="half a trailer tire's loaded diameter",
     )
     spacing: Length | None = asks("distance between the two axles of a tandem")
     suspension: Literal["equalised leaf", "torsion"] = asks(
         "kind of springs", default="equalised leaf", note="a torsion tandem does not share its load equally"
     )
-    spring_rate: Stiffness | None = asks("spring rate of one axle, both wheels together (torsion tandem only)")
-    cornering_stiffness: CorneringStiffness | None = asks("side stiffness of all trailer tires together, per radian of slip")
+    spring_rate: Stiffness | None = asks(
+        "spring rate of one axle, both wheels together (torsion tandem only)"
+    )
+    cornering_stiffness: CorneringStiffness | None = asks(
+        "side stiffness of all trailer tires together, per radian of slip"
+    )
 
 
 class Tires(Part):
@@ -76,14 +83,20 @@ class Trailer(Part):
 
     deck_length: Length = asks("length of the deck", required=True)
     deck_width: Length = asks("width of the deck", required=True)
-    deck_height: Length | None = asks("top of the deck above the road, level", default="24 in", how="practice")
+    deck_height: Length | None = asks(
+        "top of the deck above the road, level", default="24 in", how="practice"
+    )
     ball_to_deck: Length = asks("ball centre to the front of the deck", required=True)
     ball_height: Length | None = asks("ball centre above the road, level", default="18 in", how="practice")
     overall_width: Length | None = asks("overall width over rigid fenders and everything fixed")
     bare_mass: Mass | None = asks("mass of the bare trailer: frame, drawbar, axle, wheels")
     bare_mass_how: MassHow = asks("how the bare trailer's mass is known", default="estimate")
-    bare_tongue: Mass | None = asks("tongue load of the bare trailer on a scale, which gives its centre of gravity")
-    bare_centre_back: Position | None = asks("centre of gravity of the bare trailer behind the front of the deck")
+    bare_tongue: Mass | None = asks(
+        "tongue load of the bare trailer on a scale, which gives its centre of gravity"
+    )
+    bare_centre_back: Position | None = asks(
+        "centre of gravity of the bare trailer behind the front of the deck"
+    )
     bare_centre_height: Length | None = asks(
         "centre of gravity of the bare trailer above the road", default="20 in", how="practice",
         note="frame rails and axle together",
@@ -108,5 +121,7 @@ class TowVehicle(Part):
     )
     tow_rating: Mass | None = asks("gross trailer mass the maker allows")
     tongue_rating: Mass | None = asks("tongue load the maker or the hitch allows, the smaller")
-    hitch: Literal["weight-carrying", "weight-distributing"] = asks("kind of hitch", default="weight-carrying")
+    hitch: Literal["weight-carrying", "weight-distributing"] = asks(
+        "kind of hitch", default="weight-carrying"
+    )
     speed: Speed | None = asks("fastest towing speed intended", default="65 mph", how="practice")

@@ -17,7 +17,9 @@ class Cart(Part):
 
     name: Annotated[str, Field(min_length=1, max_length=80)] = asks("name of the cart", required=True)
     notes: str | None = asks("remarks for yourself")
-    units: Literal["us", "si"] = asks("units to print in: us (in, lb, gal, BTU/h) or si (mm, kg, L, kW)", default="us")
+    units: Literal["us", "si"] = asks(
+        "units to print in: us (in, lb, gal, BTU/h) or si (mm, kg, L, kW)", default="us"
+    )
     revision: str | None = asks("revision mark for the drawings")
     drawn_on: str | None = asks("date for the drawings, as it should print")
 
@@ -32,8 +34,8 @@ class Place(Part):
         note="on the National Network; many local roads allow 96 in",
     )  # fmt: skip
     height_limit: Length | None = asks(
-        "tallest vehicle on the roads used", default="13 ft 6 in", how="read", source="maryland-trailer-rules",
-        note="a common state limit; western states allow 14 ft (memory)",
+        "tallest vehicle on the roads used", default="13 ft 6 in", how="read",
+        source="maryland-trailer-rules", note="a common state limit; western states allow 14 ft (memory)",
     )  # fmt: skip
     length_limit: Length | None = asks(
         "longest trailer on the roads used", default="35 ft", how="read", source="maryland-trailer-rules"
@@ -43,9 +45,15 @@ class Place(Part):
 class Pitch(Part):
     """`[pitch]`: where it stands and serves."""
 
-    gust: Speed | None = asks("strongest gust it must stand in, parked and open", default="40 mph", how="practice")
-    storm_gust: Speed | None = asks("strongest gust it must stand in, closed", default="60 mph", how="practice")
-    ground_snow: ArealMass | None = asks("ground snow load where it winters", default="0 lb/ft2", how="convention")
+    gust: Speed | None = asks(
+        "strongest gust it must stand in, parked and open", default="40 mph", how="practice"
+    )
+    storm_gust: Speed | None = asks(
+        "strongest gust it must stand in, closed", default="60 mph", how="practice"
+    )
+    ground_snow: ArealMass | None = asks(
+        "ground snow load where it winters", default="0 lb/ft2", how="convention"
+    )
 
 
 class MenuItem(Part):
@@ -63,8 +71,12 @@ class ServiceDay(Part):
     closes: Clock | None = asks("serving until")
     crew: Count | None = asks("people working aboard")
     drive: Duration | None = asks("drive from base to the pitch")
-    stock_left: Share | None = asks("share of the stock left at the end of the day", default="30 %", how="practice")
-    bottles_left: Share | None = asks("share of the fuel left at the end of the day", default="50 %", how="practice")
+    stock_left: Share | None = asks(
+        "share of the stock left at the end of the day", default="30 %", how="practice"
+    )
+    bottles_left: Share | None = asks(
+        "share of the fuel left at the end of the day", default="50 %", how="practice"
+    )
 
 
 class Build(Part):

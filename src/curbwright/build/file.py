@@ -58,7 +58,7 @@ def load_text(text: str) -> Build:
 def _report(problems: list[Problem], where: Mapping[tuple[str | int, ...], int]) -> BuildFileProblem:
     placed = [
         Problem(
-            line_of(where, tuple(problem.path.split("."))) if problem.line is None and problem.path else problem.line,
+            problem.line or (line_of(where, tuple(problem.path.split("."))) if problem.path else None),
             problem.path, problem.what, problem.allowed, problem.try_this, problem.severity,
         )
         for problem in dict.fromkeys(problems)
@@ -96,16 +96,32 @@ def _problem(error: Any) -> Problem:
         section = _section(loc[:-1])
         fields = list(section.model_fields) if section else []
         hint = did_you_mean(str(loc[-1]), fields) or f"The fields here are {', '.join(fields)}"
-        return Problem(None, path, f"{str(loc[-1])[:40]!r} is not a field of {_called(loc[:-1])}", try_this=hint)
+        return Problem(
+            None, path, f"{str(loc[-1])[:40]!r} is not a field of {_called(loc[:-1])}", try_this=hint
+        )
     if kind == "missing":
         section = _section(loc[:-1])
-        says = section.declared(str(loc[-1]))["says"] if section and loc[-1] in section.model_fields else loc[-1]
-        return Problem(None, path, f"is missing: {says}", try_this=f"Add {loc[-1]} = ... to {_called(loc[:-1])}")
+        says = (
+            section.declared(str(loc[-1]))["says"] if section and loc[-1] in section.model_fields else loc[-1]
+        )
+        return Problem(
+            None, path, f"is missing: {says}", try_this=f"Add {loc[-1]} = ... to {_called(loc[:-1])}"
+        )
     if kind == "literal_error":
         section = _section(loc[:-1])
-        choices = list(_choices(section.model_fields[str(loc[-1])].annotation)) if section and loc[-1] in section.model_fields else []
+        choices = (
+            list(_choices(section.model_fields[str(loc[-1])].annotation))
+            if section and loc[-1] in section.model_fields
+            else []
+        )
         allowed = ", ".join(choices) or str(context.get("expected"))
-        return Problem(None, path, f"{_short(value)} is not one of the choices", allowed, did_you_mean(str(value), choices))
+        return Problem(
+            None,
+            path,
+            f"{_short(value)} is not one of the choices",
+            allowed,
+            did_you_mean(str(value), choices),
+        )
     return Problem(None, path, *_plain(kind, value, context, error["msg"]))
 
 
@@ -113,7 +129,11 @@ def _plain(kind: str, value: Any, context: Mapping[str, Any], message: str) -> t
     """What is wrong, what is allowed and what to try, for words, whole numbers, yes or no and tables."""
     limits = {"greater_than_equal": "ge", "less_than_equal": "le"}
     if kind in limits:
-        return f"{_short(value)} is out of range", f"{'at least' if 'greater' in kind else 'at most'} {context[limits[kind]]}", ""
+        return (
+            f"{_short(value)} is out of range",
+            f"{'at least' if 'greater' in kind else 'at most'} {context[limits[kind]]}",
+            "",
+        )
     wanted = {
         "string_type": ("words in quotes", 'Write it in quotes: "..."'),
         "int_type": ("a whole number without quotes", "Write a whole number, such as 2"),
@@ -122,7 +142,10 @@ def _plain(kind: str, value: Any, context: Mapping[str, Any], message: str) -> t
         "bool_type": ("true or false", "Write true or false, without quotes"),
         "bool_parsing": ("true or false", "Write true or false, without quotes"),
         "list_type": ("a list in square brackets", 'Write a list: ["...", "..."]'),
-        "dict_type": ("a table of named entries", "Give each one a header of its own, such as [items.griddle]"),
+        "dict_type": (
+            "a table of named entries",
+            "Give each one a header of its own, such as [items.griddle]",
+        ),
         "model_type": ("a section with fields", "Give it a header of its own, such as [trailer]"),
     }
     if kind in wanted:
@@ -178,7 +201,7 @@ def _contradictions(build: Build) -> Iterator[Problem]:
         yield Problem(None, "trailer.axle.back", "puts the axle at or ahead of the ball")
     if trailer.bare_tongue is not None and trailer.bare_centre_back is not None:
         yield Problem(
-            None, "trailer.bare_centre_back", "stands beside bare_tongue, and both say where the bare trailer balances",
+            None, "trailer.bare_centre_back", "stands beside bare_tongue, and both say where the trailer balances",
             try_this="Keep bare_tongue, which is measured, and delete bare_centre_back",
         )  # fmt: skip
     for key, item in build.items.items():
@@ -195,11 +218,13 @@ def _item_contradictions(path: str, item: Any, build: Build) -> Iterator[Problem
     wall = item.side in ("curb", "street")
     if wall and "off_centre" in item.model_fields_set:
         yield Problem(
-            None, f"{path}.off_centre", f"does not go with side = {item.side!r}, which already says where it stands",
+            None, f"{path}.off_centre", f"does not go with side = {item.side!r}, which says where it stands",
             try_this="Use off_wall for a gap behind it, or side = \"centre\"",
         )  # fmt: skip
     if item.side == "centre" and "off_wall" in item.model_fields_set:
         yield Problem(None, f"{path}.off_wall", 'does not go with side = "centre"', try_this="Use off_centre")
     if item.kind is not None and item.kind not in kinds.names():
         hint = did_you_mean(item.kind, kinds.names()) or "See docs/reference/kinds.md for the list"
-        yield Problem(None, f"{path}.kind", f"{_short(item.kind)} is not a kind of thing known here", try_this=hint)
+        yield Problem(
+            None, f"{path}.kind", f"{_short(item.kind)} is not a kind of thing known here", try_this=hint
+        )

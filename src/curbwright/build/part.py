@@ -37,7 +37,10 @@ class Reads:
         except UnitProblem as problem:
             raise _custom(problem.what, problem.try_this) from None
         if self.least is not None and value < self.least:
-            raise _custom(f"{value.text} is less than {self.least.text}", f"The least that makes sense is {self.least.text}")
+            raise _custom(
+                f"{value.text} is less than {self.least.text}",
+                f"The least that makes sense is {self.least.text}",
+            )
         if self.most is not None and value > self.most:
             raise _custom(f"{value.text} is more than {self.most.text}", "Check the number and its unit")
         return value
@@ -66,8 +69,8 @@ Count = Annotated[int, Field(strict=True, ge=0, le=10000)]
 
 
 def asks(
-    says: str, *, default: Any = None, required: bool = False, how: str = "", source: str = "", note: str = "",
-    shown: str = "",
+    says: str, *, default: Any = None, required: bool = False, how: str = "", source: str = "",
+    note: str = "", shown: str = "",
 ) -> Any:  # fmt: skip
     """Declare a field of the build file.
 
@@ -118,7 +121,9 @@ class Part(BaseModel):
         if field not in self.model_fields_set and extra["how"] == "convention":
             return Entry(float(value), says, unit, path, "left out", "", False, "", shown)
         if field not in self.model_fields_set:
-            return Entry(float(value), says, unit, path, typed, str(extra["how"]), True, str(extra["source"]), shown)
+            return Entry(
+                float(value), says, unit, path, typed, str(extra["how"]), True, str(extra["source"]), shown
+            )
         return Entry(float(value), says, unit, path, typed, self._known(field), False, "", shown)
 
     def _label(self) -> str:

@@ -1,4 +1,4 @@
-"""Fills what an item leaves out from the catalogue of typical equipment; what the builder wrote always wins."""
+"""Fills what an item leaves out from the catalogue; what the builder wrote always wins."""
 
 from __future__ import annotations
 
@@ -34,7 +34,9 @@ def fill(items: Any) -> tuple[Any, dict[str, dict[str, tuple[str, str]]], list[P
         try:
             typical = _typical(item["like"])
         except UnknownName as unknown:
-            problems.append(Problem(None, f"items.{key}.like", str(unknown), try_this="See: curbwright catalogue"))
+            problems.append(
+                Problem(None, f"items.{key}.like", str(unknown), try_this="See: curbwright catalogue")
+            )
             continue
         missing = {field: known for field, known in typical.items() if field not in item}
         done[key] = {**{field: text for field, (text, _, _) in missing.items()}, **item}

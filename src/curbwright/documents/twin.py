@@ -31,7 +31,21 @@ def _figure(figure: Figure) -> dict[str, Any]:
 def problems_json(problems: tuple[Problem, ...]) -> dict[str, Any]:
     """Return the same object for a build file that cannot be read: nothing but its problems."""
     rows = [
-        {"line": one.line, "path": one.path, "what": one.what, "allowed": one.allowed, "try_this": one.try_this}
+        {
+            "line": one.line,
+            "path": one.path,
+            "what": one.what,
+            "allowed": one.allowed,
+            "try_this": one.try_this,
+        }
         for one in problems
     ]
-    return {"cart": None, "place": None, "figures": {}, "findings": [], "gaps": [], "day": {}, "problems": rows}
+    return {
+        "cart": None,
+        "place": None,
+        "figures": {},
+        "findings": [],
+        "gaps": [],
+        "day": {},
+        "problems": rows,
+    }

@@ -18,15 +18,21 @@ def find(sheets: Worksheets, id: str) -> Figure:
     for gap in sheets.gaps:
         if id.startswith(gap.section) or id == gap.path:
             raise UnknownName(f"{id} cannot be told: {gap.says}.")
-    near = difflib.get_close_matches(id, sheets.figures, n=3, cutoff=0.5) or [one for one in sheets.figures if id in one][:3]
-    hint = f" Did you mean {' or '.join(near)}?" if near else " The ids are printed by: curbwright check FILE --json"
+    near = (
+        difflib.get_close_matches(id, sheets.figures, n=3, cutoff=0.5)
+        or [one for one in sheets.figures if id in one][:3]
+    )
+    hint = (
+        f" Did you mean {' or '.join(near)}?"
+        if near
+        else " The ids are printed by: curbwright check FILE --json"
+    )
     raise UnknownName(f"There is no figure {id!r}.{hint}")
 
 
 def working_lines(figure: Figure, system: str) -> Iterator[str]:
     """Yield the working of a figure: the result first, then every step from the build file down to it."""
-    for text in line(figure, system):
-        yield text
+    yield from line(figure, system)
     yield ""
     steps = [one for one in walk(figure) if one is not figure]
     if steps:

@@ -22,7 +22,21 @@ PRINTED = (
 F = TypeVar("F", bound=Callable[..., Any])
 
 ALLOWED_CALLS = frozenset(
-    {"minimum", "maximum", "exp", "log", "log10", "sqrt", "sin", "cos", "tan", "arctan", "arcsin", "abs", "tanh"}
+    {
+        "minimum",
+        "maximum",
+        "exp",
+        "log",
+        "log10",
+        "sqrt",
+        "sin",
+        "cos",
+        "tan",
+        "arctan",
+        "arcsin",
+        "abs",
+        "tanh",
+    }
 )
 CONSTANTS = {"pi": "π"}
 """Names an expression may use that are not its arguments, and how they print."""
@@ -66,7 +80,9 @@ class Card:
         """Argument name to unit; the result stands under ``return``."""
         hints = get_type_hints(self.function, include_extras=True)
         units = {name: getattr(hint, "__metadata__", ("",))[0] for name, hint in hints.items()}
-        missing = [name for name in (*inspect.signature(self.function).parameters, "return") if not units.get(name)]
+        missing = [
+            name for name in (*inspect.signature(self.function).parameters, "return") if not units.get(name)
+        ]
         if missing:
             raise NotAnEquation(f"{self.name}: no unit on {', '.join(missing)}")
         return units
@@ -112,7 +128,9 @@ def card_of(function: Callable[..., Any]) -> Card:
     try:
         return EQUATIONS[function]
     except KeyError:
-        raise NotAnEquation(f"{getattr(function, '__name__', function)} is not filed as an equation") from None
+        raise NotAnEquation(
+            f"{getattr(function, '__name__', function)} is not filed as an equation"
+        ) from None
 
 
 def _only_expression(function: Callable[..., Any]) -> ast.expr:

@@ -93,7 +93,14 @@ def origin_tree(figure: Figure) -> dict[str, Any]:
     """Return a figure's origin as plain data for JSON: the kind, and the ids it was worked from."""
     match figure.origin:
         case Given(path, typed, how, assumed, source):
-            return {"kind": "given", "path": path, "typed": typed, "how": how, "assumed": assumed, "source": source}
+            return {
+                "kind": "given",
+                "path": path,
+                "typed": typed,
+                "how": how,
+                "assumed": assumed,
+                "source": source,
+            }
         case Tabled(source, row):
             return {"kind": "tabled", "source": source, "row": row}
         case Worked(card, inputs):
@@ -106,7 +113,13 @@ def origin_tree(figure: Figure) -> dict[str, Any]:
             return {"kind": "scheduled", "equation": card.name, "source": card.source, "rows": table}
         case Solved(card, unknown, inputs):
             from_ = {word: one.id for word, one in inputs.items()}
-            return {"kind": "solved", "equation": card.name, "source": card.source, "for": unknown, "inputs": from_}
+            return {
+                "kind": "solved",
+                "equation": card.name,
+                "source": card.source,
+                "for": unknown,
+                "inputs": from_,
+            }
         case Governing(rule, cases, chosen):
             from_ = {label: one.id for label, one in cases.items()}
             return {"kind": "governing", "rule": rule, "cases": from_, "chosen": chosen}

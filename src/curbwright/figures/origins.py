@@ -1,6 +1,6 @@
 """Where a number comes from: one small class an origin.
 
-The build file, a table, an equation, a sum, a schedule of equal sums, a root, or the governing one of several.
+The build file, a table, an equation, a sum, a schedule of equal sums, a root, or the governing case.
 """
 
 from __future__ import annotations

@@ -83,14 +83,26 @@ class Worksheet:
         if entry.path in self._by_id:
             return self._by_id[entry.path]
         origin = Given(entry.path, entry.typed, entry.how, entry.assumed, entry.source)
-        return self._keep(Figure(entry.value, id=entry.path, name=entry.name, unit=entry.unit, origin=origin, shown=entry.shown))
+        return self._keep(
+            Figure(
+                entry.value, id=entry.path, name=entry.name, unit=entry.unit, origin=origin, shown=entry.shown
+            )
+        )
 
     def choice(self, id: str, name: str, value: float, path: str, typed: str) -> Figure:
         """Write a number that a word in the build file stands for, such as 0 for brakes fitted."""
         return self._write(id, name, value, "1", Given(path, typed), None)
 
     def tabled(
-        self, id: str, name: str, value: float, unit: str, *, source: str, row: str = "", shown: str | None = None
+        self,
+        id: str,
+        name: str,
+        value: float,
+        unit: str,
+        *,
+        source: str,
+        row: str = "",
+        shown: str | None = None,
     ) -> Figure:
         """Write a number from a published table or clause."""
         return self._write(id, name, value, unit, Tabled(source, row), shown)
@@ -103,7 +115,9 @@ class Worksheet:
         result = function(**inputs)
         return self._write(id, name, result, card.units["return"], Worked(card, inputs), shown)
 
-    def total(self, id: str, name: str, terms: Sequence[Figure], *, unit: str = "", shown: str | None = None) -> Figure:
+    def total(
+        self, id: str, name: str, terms: Sequence[Figure], *, unit: str = "", shown: str | None = None
+    ) -> Figure:
         """Write the sum of figures in one unit; ``unit`` is needed only where there may be none to add."""
         units = {self._traced(name, "a term", term).unit for term in terms} or {unit}
         if len(units) != 1 or units == {""}:
@@ -140,7 +154,9 @@ class Worksheet:
         """Write the largest of several cases, naming which."""
         return self._govern(id, name, "largest", cases, shown)
 
-    def smallest(self, id: str, name: str, cases: Mapping[str, Figure], *, shown: str | None = None) -> Figure:
+    def smallest(
+        self, id: str, name: str, cases: Mapping[str, Figure], *, shown: str | None = None
+    ) -> Figure:
         """Write the smallest of several cases, naming which."""
         return self._govern(id, name, "smallest", cases, shown)
 
@@ -155,7 +171,9 @@ class Worksheet:
         """Return the gaps of the sheet and its sections."""
         return [*self.gaps, *(gap for below in self.sections for gap in below.all_gaps())]
 
-    def _govern(self, id: str, name: str, rule: str, cases: Mapping[str, Figure], shown: str | None) -> Figure:
+    def _govern(
+        self, id: str, name: str, rule: str, cases: Mapping[str, Figure], shown: str | None
+    ) -> Figure:
         if not cases:
             raise SheetError(f"{self.id}: {name}: there is no case to choose from")
         if len({self._traced(name, label, case).unit for label, case in cases.items()}) != 1:
@@ -164,7 +182,9 @@ class Worksheet:
         origin = Governing(rule, dict(cases), chosen)
         return self._write(id, name, cases[chosen], cases[chosen].unit, origin, shown or cases[chosen].shown)
 
-    def _checked(self, name: str, function: Callable[..., Any], inputs: Mapping[str, Figure], but: str = "") -> Card:
+    def _checked(
+        self, name: str, function: Callable[..., Any], inputs: Mapping[str, Figure], but: str = ""
+    ) -> Card:
         card = card_of(function)
         for word, number in inputs.items():
             unit = self._traced(name, word, number).unit
@@ -179,10 +199,14 @@ class Worksheet:
             raise UntracedNumber(f"{self.id}: {name}: {word} has no origin")
         return number
 
-    def _write(self, id: str, name: str, value: float, unit: str, origin: Origin, shown: str | None) -> Figure:
+    def _write(
+        self, id: str, name: str, value: float, unit: str, origin: Origin, shown: str | None
+    ) -> Figure:
         if isinstance(value, complex) or not math.isfinite(value):
             raise OverflowError(f"{name} is not a finite number")
-        return self._keep(Figure(value, id=f"{self.id}.{id}", name=name, unit=unit, origin=origin, shown=shown))
+        return self._keep(
+            Figure(value, id=f"{self.id}.{id}", name=name, unit=unit, origin=origin, shown=shown)
+        )
 
     def _keep(self, figure: Figure) -> Figure:
         if figure.id in self._by_id:

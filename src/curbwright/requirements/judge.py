@@ -72,11 +72,18 @@ def _limit(row: Requirement, figures: dict[str, Figure]) -> Figure | None:
         return figures.get(row.limit)
     value = units.read(row.limit_value, row.limit_kind)
     unit = units.KINDS[row.limit_kind].unit
-    return Figure(float(value), id=f"limit.{row.id}", name=row.says, unit=unit, origin=Tabled(row.source, row.clause))
+    return Figure(
+        float(value), id=f"limit.{row.id}", name=row.says, unit=unit, origin=Tabled(row.source, row.clause)
+    )
 
 
 def _untold(
-    row: Requirement, wanted: str, provided: Figure | None, limit: Figure | None, gaps: list[Gap], id: str = ""
+    row: Requirement,
+    wanted: str,
+    provided: Figure | None,
+    limit: Figure | None,
+    gaps: list[Gap],
+    id: str = "",
 ) -> Iterator[Finding]:
     """Cannot tell where an input is missing; not applicable where the cart has nothing of the kind."""
     needed = [gap for gap in gaps if _concerns(gap, wanted)]
@@ -97,7 +104,11 @@ def _concerns(gap: Gap, wanted: str) -> bool:
     section = wanted.partition("*")[0].rstrip(".") if "*" in wanted else wanted.rpartition(".")[0]
     if not section:
         return False
-    return section == gap.section or section.startswith(f"{gap.section}.") or gap.section.startswith(f"{section}.")
+    return (
+        section == gap.section
+        or section.startswith(f"{gap.section}.")
+        or gap.section.startswith(f"{section}.")
+    )
 
 
 def _compared(row: Requirement, id: str, provided: Figure, limit: Figure) -> Finding:

@@ -93,16 +93,38 @@ def _room(build: Build, sheet: Worksheet) -> Room:
     outside = sheet.given(shell["width"]) if shell.width is not None else width
     room = sheet.work("room_width", "inside width", eq.inside, outside=outside, wall=wall)
     gap = sheet.tabled("no_gap", "nothing between", 0.0, "m", source="convention")
-    front = sheet.work("room_front", "inside face of the front wall", eq.front_wall_edge, wall_back=wall_back, wall=wall, gap=gap)
+    front = sheet.work(
+        "room_front",
+        "inside face of the front wall",
+        eq.front_wall_edge,
+        wall_back=wall_back,
+        wall=wall,
+        gap=gap,
+    )
     if shell.length is not None:
         long = sheet.given(shell["length"])
     else:
-        long = sheet.work("shell_length", "shell length, the rest of the deck", eq.rest, whole=length, part=wall_back)
+        long = sheet.work(
+            "shell_length", "shell length, the rest of the deck", eq.rest, whole=length, part=wall_back
+        )
     rear = sheet.work(
-        "room_rear", "inside face of the rear wall", eq.rear_wall_edge, wall_back=wall_back, room=long, wall=wall, gap=gap, size=gap
+        "room_rear",
+        "inside face of the rear wall",
+        eq.rear_wall_edge,
+        wall_back=wall_back,
+        room=long,
+        wall=wall,
+        gap=gap,
+        size=gap,
     )
     roof = sheet.given(shell["roof_thickness"])
-    height = sheet.work("headroom", "deck to the underside of the roof", eq.rest, whole=sheet.given(shell["height"]), part=roof)
+    height = sheet.work(
+        "headroom",
+        "deck to the underside of the roof",
+        eq.rest,
+        whole=sheet.given(shell["height"]),
+        part=roof,
+    )
     return Room(front, rear, room, height)
 
 
@@ -127,7 +149,14 @@ def _placed(key: str, item: Item, build: Build, room: Room, sheet: Worksheet) ->
 def _point(key: str, item: Item, sheet: Worksheet) -> Placed:
     """An item without a size: its position is its centre of gravity."""
     back, across, above = (sheet.given(item[field]) for field in ("back", "off_centre", "above"))
-    return Placed(key, item, Span(back, back, back), Span(across, across, across), Span(above, above, above), sized=False)
+    return Placed(
+        key,
+        item,
+        Span(back, back, back),
+        Span(across, across, across),
+        Span(above, above, above),
+        sized=False,
+    )
 
 
 def _front(item: Item, build: Build, room: Room, along: Figure, sheet: Worksheet) -> Figure:
@@ -136,8 +165,12 @@ def _front(item: Item, build: Build, room: Room, along: Figure, sheet: Worksheet
         return sheet.given(item["back"])
     gap = sheet.given(item["off_wall"])
     if item.side == "front":
-        return sheet.work("front", "front edge against the front wall", eq.far_edge, edge=room.front, size=gap)
-    return sheet.work("front", "front edge against the rear wall", eq.against_rear, rear=room.rear, gap=gap, size=along)
+        return sheet.work(
+            "front", "front edge against the front wall", eq.far_edge, edge=room.front, size=gap
+        )
+    return sheet.work(
+        "front", "front edge against the rear wall", eq.against_rear, rear=room.rear, gap=gap, size=along
+    )
 
 
 def _across(item: Item, room: Room, into: Figure, sheet: Worksheet) -> Figure:

@@ -37,8 +37,21 @@ def balance_sheet(build: Build, placing: Placing) -> Worksheet:
 def _worked(build: Build, rows: list[Row], sheet: Worksheet) -> None:
     cases = load_cases(build, rows, sheet)
     back = sheet.given(build.trailer.axle["back"])
-    axle = sheet.work("axle", "axle behind the ball", where.from_ball, ball_to_deck=sheet.given(build.trailer["ball_to_deck"]), back=back)
-    bias = sheet.tabled("structure_bias", "how much heavier all estimated structure may be together", 0.05, "1", source="trade-practice", row="5 to 10 %")
+    axle = sheet.work(
+        "axle",
+        "axle behind the ball",
+        where.from_ball,
+        ball_to_deck=sheet.given(build.trailer["ball_to_deck"]),
+        back=back,
+    )
+    bias = sheet.tabled(
+        "structure_bias",
+        "how much heavier all estimated structure may be together",
+        0.05,
+        "1",
+        source="trade-practice",
+        row="5 to 10 %",
+    )
     towed: dict[str, Towed] = {}
     for key, case in cases.items():
         with case.sheet.attempt():
@@ -54,5 +67,10 @@ def _worked(build: Build, rows: list[Row], sheet: Worksheet) -> None:
 
 def _headline(ready: Towed, sheet: Worksheet) -> None:
     """The road-ready case under the short ids."""
-    for id, figure in (("gross", ready.case.gross), ("tongue_share", ready.share), ("tongue_load", ready.tongue_load), ("axle_load", ready.axle_load)):
+    for id, figure in (
+        ("gross", ready.case.gross),
+        ("tongue_share", ready.share),
+        ("tongue_load", ready.tongue_load),
+        ("axle_load", ready.axle_load),
+    ):
         sheet.largest(id, f"{figure.name}, {ready.case.name}", {ready.case.name: figure})

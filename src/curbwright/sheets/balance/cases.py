@@ -69,7 +69,7 @@ def _chosen(build: Build, rows: list[Row], case: Mapping[str, str], sheet: Works
         if share is None:
             chosen.append(row)
         elif share > 0:
-            chosen.append(row if share == 1 else _scaled(row, share, sheet))
+            chosen.append(row if float(share) == 1.0 else _scaled(row, share, sheet))
     return chosen
 
 
@@ -82,8 +82,22 @@ def _share(build: Build, word: str, sheet: Worksheet, content: str, case: Mappin
 
 def _scaled(row: Row, share: Figure, sheet: Worksheet) -> Row:
     mass = sheet.work(f"{row.key}.mass", f"{row.label} left", eq.part_of, whole=row.mass, share=share)
-    spread = sheet.work(f"{row.key}.mass_spread", f"{row.label} left: spread", eq.part_of, whole=row.mass_spread, share=share)
-    return Row(row.key, row.label, row.group, mass, row.station, row.across, row.height, spread, row.station_spread, row.length, row.width)
+    spread = sheet.work(
+        f"{row.key}.mass_spread", f"{row.label} left: spread", eq.part_of, whole=row.mass_spread, share=share
+    )
+    return Row(
+        row.key,
+        row.label,
+        row.group,
+        mass,
+        row.station,
+        row.across,
+        row.height,
+        spread,
+        row.station_spread,
+        row.length,
+        row.width,
+    )
 
 
 def roll_up(id: str, name: str, rows: tuple[Row, ...], sheet: Worksheet) -> Case:
@@ -94,25 +108,49 @@ def roll_up(id: str, name: str, rows: tuple[Row, ...], sheet: Worksheet) -> Case
     for direction, says in directions.items():
         table = {row.label: {"mass": row.mass, "station": getattr(row, direction)} for row in rows}
         moment = sheet.schedule(f"moment_{direction}", f"moment of all masses, {says}", eq.moment, table)
-        centres[direction] = sheet.work(f"centre_{direction}", f"centre of gravity {says}", eq.centre, moment=moment, gross=gross)
+        centres[direction] = sheet.work(
+            f"centre_{direction}", f"centre of gravity {says}", eq.centre, moment=moment, gross=gross
+        )
     return Case(id, name, sheet, rows, gross, centres["station"], centres["across"], centres["height"])
 
 
 def _named(row: Row) -> Figure:
     """A row's mass under the row's own name, for the printed total."""
     mass = row.mass
-    return Figure(float(mass), id=mass.id, name=row.label, unit=mass.unit, origin=mass.origin, shown=mass.shown)
+    return Figure(
+        float(mass), id=mass.id, name=row.label, unit=mass.unit, origin=mass.origin, shown=mass.shown
+    )
 
 
 def tow(build: Build, case: Case, axle: Figure, bias: Figure) -> Towed:
     """Put a load case on the ball and the axle."""
     sheet = case.sheet
-    on_axle = sheet.work("axle_load", "axle load", eq.axle_load, gross=case.gross, centre=case.station, axle=axle)
-    on_ball = sheet.work("tongue_load", "tongue load", eq.tongue_load, gross=case.gross, centre=case.station, axle=axle)
-    share = sheet.work("tongue_share", "tongue share", eq.tongue_share, shown="%", centre=case.station, axle=axle)
+    on_axle = sheet.work(
+        "axle_load", "axle load", eq.axle_load, gross=case.gross, centre=case.station, axle=axle
+    )
+    on_ball = sheet.work(
+        "tongue_load", "tongue load", eq.tongue_load, gross=case.gross, centre=case.station, axle=axle
+    )
+    share = sheet.work(
+        "tongue_share", "tongue share", eq.tongue_share, shown="%", centre=case.station, axle=axle
+    )
     spread = _share_spread(case, share, axle, bias)
-    sheet.work("tongue_share_low", "tongue share, two spreads low", eq.two_spreads_low, shown="%", value=share, spread=spread)
-    sheet.work("tongue_share_high", "tongue share, two spreads high", eq.two_spreads_high, shown="%", value=share, spread=spread)
+    sheet.work(
+        "tongue_share_low",
+        "tongue share, two spreads low",
+        eq.two_spreads_low,
+        shown="%",
+        value=share,
+        spread=spread,
+    )
+    sheet.work(
+        "tongue_share_high",
+        "tongue share, two spreads high",
+        eq.two_spreads_high,
+        shown="%",
+        value=share,
+        spread=spread,
+    )
     return Towed(case, on_axle, on_ball, share, spread)
 
 
@@ -131,9 +169,33 @@ def _share_spread(case: Case, share: Figure, axle: Figure, bias: Figure) -> Figu
         {row.label: {"mass": row.mass, "station": row.station, "gross": case.gross, "share": share, "axle": axle, "bias": bias}
          for row in built},
     )  # fmt: skip
-    together = sheet.work("share_variance_all", "variance of the tongue share, bias included", eq.variance_with_bias, variance=variance, shift=shift)
-    mass_variance = sheet.schedule("gross_variance", "variance of the gross mass", eq.gross_variance, {row.label: {"mass_spread": row.mass_spread} for row in case.rows})
-    heavier = sheet.schedule("gross_bias", "gross mass added if all estimated structure is heavier", eq.part_of, {row.label: {"whole": row.mass, "share": bias} for row in built})
-    all_mass = sheet.work("gross_variance_all", "variance of the gross mass, bias included", eq.mass_variance_with_bias, variance=mass_variance, shift=heavier)
+    together = sheet.work(
+        "share_variance_all",
+        "variance of the tongue share, bias included",
+        eq.variance_with_bias,
+        variance=variance,
+        shift=shift,
+    )
+    mass_variance = sheet.schedule(
+        "gross_variance",
+        "variance of the gross mass",
+        eq.gross_variance,
+        {row.label: {"mass_spread": row.mass_spread} for row in case.rows},
+    )
+    heavier = sheet.schedule(
+        "gross_bias",
+        "gross mass added if all estimated structure is heavier",
+        eq.part_of,
+        {row.label: {"whole": row.mass, "share": bias} for row in built},
+    )
+    all_mass = sheet.work(
+        "gross_variance_all",
+        "variance of the gross mass, bias included",
+        eq.mass_variance_with_bias,
+        variance=mass_variance,
+        shift=heavier,
+    )
     sheet.work("gross_spread", "spread of the gross mass", eq.mass_spread_of, variance=all_mass)
-    return sheet.work("share_spread", "spread of the tongue share", eq.share_spread_of, shown="%", variance=together)
+    return sheet.work(
+        "share_spread", "spread of the tongue share", eq.share_spread_of, shown="%", variance=together
+    )

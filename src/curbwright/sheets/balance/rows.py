@@ -49,7 +49,20 @@ def mass_rows(build: Build, placing: Placing, sheet: Worksheet) -> list[Row]:
     with sheet.attempt():
         rows.append(_bare_trailer(build, writer))
     for panel in shell.panels(build, sheet):
-        rows.append(writer.row(panel.key, panel.label, "structure", panel.mass, panel.back, panel.across, panel.above, "structure", panel.length, panel.width))
+        rows.append(
+            writer.row(
+                panel.key,
+                panel.label,
+                "structure",
+                panel.mass,
+                panel.back,
+                panel.across,
+                panel.above,
+                "structure",
+                panel.length,
+                panel.width,
+            )
+        )
     for key, item in build.items.items():
         section = sheet.section(f"mass_{key}", item.name)
         with section.attempt():
@@ -71,8 +84,20 @@ class _Writer:
         length: Figure, width: Figure,
     ) -> Row:  # fmt: skip
         sheet = self.sheet
-        station = sheet.work(f"{stem}.station", f"{label}: behind the ball", where.from_ball, ball_to_deck=self.ball_to_deck, back=back)
-        height = sheet.work(f"{stem}.height", f"{label}: above the road", where.above_road, deck_height=self.deck_height, above=above)
+        station = sheet.work(
+            f"{stem}.station",
+            f"{label}: behind the ball",
+            where.from_ball,
+            ball_to_deck=self.ball_to_deck,
+            back=back,
+        )
+        height = sheet.work(
+            f"{stem}.height",
+            f"{label}: above the road",
+            where.above_road,
+            deck_height=self.deck_height,
+            above=above,
+        )
         return self.finish(stem, label, group, mass, station, across, height, known, length, width)
 
     def finish(
@@ -81,10 +106,33 @@ class _Writer:
     ) -> Row:  # fmt: skip
         sheet = self.sheet
         table = data.table("balance/mass_spread")
-        fraction_, position_ = table.quantity(known, "mass", "share"), table.quantity(known, "position", "length")
-        fraction = sheet.tabled(f"{stem}.spread_share", f"{label}: spread of a mass known by {known}", fraction_, "1", source="trade-practice", row=known)
-        spread = sheet.work(f"{stem}.mass_spread", f"{label}: spread of its mass", eq.relative_spread, mass=mass, fraction=fraction)
-        reach = sheet.tabled(f"{stem}.station_spread", f"{label}: spread of its place", position_, "m", source="trade-practice", row=known)
+        fraction_, position_ = (
+            table.quantity(known, "mass", "share"),
+            table.quantity(known, "position", "length"),
+        )
+        fraction = sheet.tabled(
+            f"{stem}.spread_share",
+            f"{label}: spread of a mass known by {known}",
+            fraction_,
+            "1",
+            source="trade-practice",
+            row=known,
+        )
+        spread = sheet.work(
+            f"{stem}.mass_spread",
+            f"{label}: spread of its mass",
+            eq.relative_spread,
+            mass=mass,
+            fraction=fraction,
+        )
+        reach = sheet.tabled(
+            f"{stem}.station_spread",
+            f"{label}: spread of its place",
+            position_,
+            "m",
+            source="trade-practice",
+            row=known,
+        )
         return Row(stem, label, group, mass, station, across, height, spread, reach, length, width)
 
 
@@ -96,11 +144,41 @@ def _bare_trailer(build: Build, writer: _Writer) -> Row:
     length, width = sheet.given(trailer["deck_length"]), sheet.given(trailer["deck_width"])
     known = trailer.bare_mass_how
     if trailer.bare_tongue is not None:
-        axle = sheet.work("bare_axle", "axle behind the ball", where.from_ball, ball_to_deck=writer.ball_to_deck, back=sheet.given(trailer.axle["back"]))
-        station = sheet.work("bare_station", "bare trailer: behind the ball, from its tongue load", eq.centre_from_tongue, mass=mass, tongue=sheet.given(trailer["bare_tongue"]), axle=axle)
+        axle = sheet.work(
+            "bare_axle",
+            "axle behind the ball",
+            where.from_ball,
+            ball_to_deck=writer.ball_to_deck,
+            back=sheet.given(trailer.axle["back"]),
+        )
+        station = sheet.work(
+            "bare_station",
+            "bare trailer: behind the ball, from its tongue load",
+            eq.centre_from_tongue,
+            mass=mass,
+            tongue=sheet.given(trailer["bare_tongue"]),
+            axle=axle,
+        )
     else:
-        station = sheet.work("bare_station", "bare trailer: behind the ball", where.from_ball, ball_to_deck=writer.ball_to_deck, back=sheet.given(trailer["bare_centre_back"]))
-    return writer.finish("bare_trailer", "bare trailer", "structure" if known in ("estimate", "guess") else "own", mass, station, across, height, known, length, width)
+        station = sheet.work(
+            "bare_station",
+            "bare trailer: behind the ball",
+            where.from_ball,
+            ball_to_deck=writer.ball_to_deck,
+            back=sheet.given(trailer["bare_centre_back"]),
+        )
+    return writer.finish(
+        "bare_trailer",
+        "bare trailer",
+        "structure" if known in ("estimate", "guess") else "own",
+        mass,
+        station,
+        across,
+        height,
+        known,
+        length,
+        width,
+    )
 
 
 def _item_rows(key: str, item: Item, placed: Placed, writer: _Writer) -> Iterator[Row]:
@@ -112,15 +190,34 @@ def _item_rows(key: str, item: Item, placed: Placed, writer: _Writer) -> Iterato
     group = "battery" if item.kind == "battery" else "own"
     yield writer.row(key, item.name, group, mass, back, across, above, known, length, width)
     for what, group, content in _contents(item, sheet):
-        yield writer.row(f"{key}_{what}", f"{item.name} {what}", group, content, back, across, above, "contents", length, width)
+        yield writer.row(
+            f"{key}_{what}",
+            f"{item.name} {what}",
+            group,
+            content,
+            back,
+            across,
+            above,
+            "contents",
+            length,
+            width,
+        )
 
 
 def _extents(placed: Placed, sheet: Worksheet) -> tuple[Figure, Figure]:
     if not placed.sized:
         nothing = sheet.tabled("point", "its own size, not given", 0.0, "m", source="convention")
         return nothing, nothing
-    long = sheet.work("length_seen", "its length along the deck", where.rest, whole=placed.along.high, part=placed.along.low)
-    wide = sheet.work("width_seen", "its width across the deck", where.rest, whole=placed.across.high, part=placed.across.low)
+    long = sheet.work(
+        "length_seen", "its length along the deck", where.rest, whole=placed.along.high, part=placed.along.low
+    )
+    wide = sheet.work(
+        "width_seen",
+        "its width across the deck",
+        where.rest,
+        whole=placed.across.high,
+        part=placed.across.low,
+    )
     return long, wide
 
 
@@ -128,8 +225,16 @@ def _contents(item: Item, sheet: Worksheet) -> Iterator[tuple[str, str, Figure]]
     """What an item holds when full: water by volume, fuel, stock."""
     if item.kind in WATER:
         volume = sheet.given(item["capacity"])
-        density = sheet.tabled("water_density", "water", 999.35, "kg/m**3", source="recalled", row="8.34 lb/gal")
-        yield "water", item.kind.removeprefix("tank_"), sheet.work("water", f"{item.name}: water when full", eq.mass_of_volume, volume=volume, density=density)
+        density = sheet.tabled(
+            "water_density", "water", 999.35, "kg/m**3", source="recalled", row="8.34 lb/gal"
+        )
+        yield (
+            "water",
+            item.kind.removeprefix("tank_"),
+            sheet.work(
+                "water", f"{item.name}: water when full", eq.mass_of_volume, volume=volume, density=density
+            ),
+        )
     if item.charge is not None or item.kind == "cylinder":
         yield "fuel", "bottles", sheet.given(item["charge"])
     if item.stock is not None:

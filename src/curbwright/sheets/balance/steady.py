@@ -30,21 +30,45 @@ def steady(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
 def _roll(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
     track = sheet.given(build.trailer.axle["track"])
     ball_height = sheet.given(build.trailer["ball_height"])
-    real = sheet.tabled("real", "a real trailer against a rigid one", 0.8, "1", source="roll-threshold", row="70 to 90 % seen")
+    real = sheet.tabled(
+        "real", "a real trailer against a rigid one", 0.8, "1", source="roll-threshold", row="70 to 90 % seen"
+    )
     free: dict[str, Figure] = {}
     coupled: dict[str, Figure] = {}
     for key, one in towed.items():
         case, name = one.case, one.case.name
-        free[name] = sheet.work(f"{key}_free", f"stability factor off centre, {name}", eq.stability_factor_off_centre, track=track, across=case.across, height=case.height)
+        free[name] = sheet.work(
+            f"{key}_free",
+            f"stability factor off centre, {name}",
+            eq.stability_factor_off_centre,
+            track=track,
+            across=case.across,
+            height=case.height,
+        )
         threshold = sheet.work(
             f"{key}_coupled", f"side pull that tips it coupled and rigid, {name}", eq.coupled_roll_threshold,
             track=track, centre=case.station, axle=axle, height=case.height, ball_height=ball_height,
         )  # fmt: skip
-        coupled[name] = sheet.work(f"{key}_real", f"side pull that tips it, {name}", eq.derated_threshold, threshold=threshold, factor=real)
+        coupled[name] = sheet.work(
+            f"{key}_real",
+            f"side pull that tips it, {name}",
+            eq.derated_threshold,
+            threshold=threshold,
+            factor=real,
+        )
     sheet.smallest("stability_factor", "least stability factor, uncoupled", free)
     worst = sheet.smallest("threshold", "least side pull that tips it, coupled", coupled)
-    radius = sheet.tabled("curve", "a tight curve for comparison", 30.48, "m", source="convention", row="100 ft")
-    sheet.work("tip_speed", "speed at which it would go over on a flat curve of 100 ft: never a safe speed", eq.tip_speed, radius=radius, threshold=worst, gravity=gravity_on(sheet))
+    radius = sheet.tabled(
+        "curve", "a tight curve for comparison", 30.48, "m", source="convention", row="100 ft"
+    )
+    sheet.work(
+        "tip_speed",
+        "speed at which it would go over on a flat curve of 100 ft: never a safe speed",
+        eq.tip_speed,
+        radius=radius,
+        threshold=worst,
+        gravity=gravity_on(sheet),
+    )
 
 
 def _yaw(towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> dict[str, Figure]:
@@ -57,13 +81,29 @@ def _yaw(towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> dict[str, F
                         "across_centre": case.across, "length": row.length, "width": row.width}
             for row in case.rows
         }  # fmt: skip
-        inertias[key] = sheet.schedule(f"{key}_inertia", f"yaw inertia, {case.name}", eq.yaw_inertia_term, table)
+        inertias[key] = sheet.schedule(
+            f"{key}_inertia", f"yaw inertia, {case.name}", eq.yaw_inertia_term, table
+        )
         if one.share <= 0:
             sheet.note(f"{case.name}: no tongue load, so no yaw radius is small enough")
             continue
-        radius = sheet.work(f"{key}_radius", f"yaw radius, {case.name}", eq.yaw_radius, inertia=inertias[key], gross=case.gross)
-        limit = sheet.work(f"{key}_limit", f"yaw radius that always settles, {case.name}", eq.yaw_radius_limit, axle=axle, share=one.share)
-        indexes[case.name] = sheet.work(f"{key}_index", f"balance index, {case.name}", eq.balance_index, yaw_radius=radius, limit=limit)
+        radius = sheet.work(
+            f"{key}_radius",
+            f"yaw radius, {case.name}",
+            eq.yaw_radius,
+            inertia=inertias[key],
+            gross=case.gross,
+        )
+        limit = sheet.work(
+            f"{key}_limit",
+            f"yaw radius that always settles, {case.name}",
+            eq.yaw_radius_limit,
+            axle=axle,
+            share=one.share,
+        )
+        indexes[case.name] = sheet.work(
+            f"{key}_index", f"balance index, {case.name}", eq.balance_index, yaw_radius=radius, limit=limit
+        )
     if indexes:
         sheet.largest("index", "worst balance index: yaw radius over the one that always settles", indexes)
     return inertias
@@ -86,29 +126,87 @@ class _Vehicle:
 def _vehicle(build: Build, sheet: Worksheet, gravity: Figure) -> _Vehicle:
     given = build.tow_vehicle
     mass, base, share = (sheet.given(given[field]) for field in ("mass", "wheelbase", "front_share"))
-    front = sheet.work("front", "tow vehicle: centre of gravity behind its front axle", eq.vehicle_centre, wheelbase=base, front_share=share)
-    rear = sheet.work("rear", "tow vehicle: rear axle behind its centre of gravity", eq.centre_to_rear_axle, wheelbase=base, front_share=share)
-    ball = sheet.work("ball", "tow vehicle: ball behind its centre of gravity", eq.centre_to_ball, rear=rear, overhang=sheet.given(given["rear_axle_to_ball"]))
-    inertia = sheet.work("inertia", "tow vehicle: yaw inertia", eq.vehicle_yaw_inertia, mass=mass, front=front, rear=rear)
-    per_load = sheet.tabled("per_load", "tow vehicle: side stiffness over load", 9.0, "1", source="trade-practice", row="8 to 10")
-    on_front = sheet.work("on_front", "tow vehicle: front axle", eq.front_axle_of_vehicle, mass=mass, front_share=share)
-    stiffness = sheet.work("front_stiffness", "tow vehicle: front side stiffness", eq.cornering_stiffness, load=on_front, per_load=per_load, gravity=gravity)
+    front = sheet.work(
+        "front",
+        "tow vehicle: centre of gravity behind its front axle",
+        eq.vehicle_centre,
+        wheelbase=base,
+        front_share=share,
+    )
+    rear = sheet.work(
+        "rear",
+        "tow vehicle: rear axle behind its centre of gravity",
+        eq.centre_to_rear_axle,
+        wheelbase=base,
+        front_share=share,
+    )
+    ball = sheet.work(
+        "ball",
+        "tow vehicle: ball behind its centre of gravity",
+        eq.centre_to_ball,
+        rear=rear,
+        overhang=sheet.given(given["rear_axle_to_ball"]),
+    )
+    inertia = sheet.work(
+        "inertia", "tow vehicle: yaw inertia", eq.vehicle_yaw_inertia, mass=mass, front=front, rear=rear
+    )
+    per_load = sheet.tabled(
+        "per_load", "tow vehicle: side stiffness over load", 9.0, "1", source="trade-practice", row="8 to 10"
+    )
+    on_front = sheet.work(
+        "on_front", "tow vehicle: front axle", eq.front_axle_of_vehicle, mass=mass, front_share=share
+    )
+    stiffness = sheet.work(
+        "front_stiffness",
+        "tow vehicle: front side stiffness",
+        eq.cornering_stiffness,
+        load=on_front,
+        per_load=per_load,
+        gravity=gravity,
+    )
     return _Vehicle(mass, inertia, front, rear, ball, stiffness, share, per_load)
 
 
-def _sway(build: Build, towed: dict[str, Towed], inertias: dict[str, Figure], axle: Figure, sheet: Worksheet) -> None:
+def _sway(
+    build: Build, towed: dict[str, Towed], inertias: dict[str, Figure], axle: Figure, sheet: Worksheet
+) -> None:
     gravity = gravity_on(sheet)
     vehicle = _vehicle(build, sheet, gravity)
     speed = sheet.given(build.tow_vehicle["speed"])
-    times = {label: sheet.tabled(f"band_{label.replace(' ', '_')}", f"tires {label}", value, "1", source="trade-practice") for label, value in BAND.items()}
+    times = {
+        label: sheet.tabled(
+            f"band_{label.replace(' ', '_')}", f"tires {label}", value, "1", source="trade-practice"
+        )
+        for label, value in BAND.items()
+    }
     dampings: dict[str, dict[str, Figure]] = {label: {} for label in BAND}
     for key, one in towed.items():
         case = one.case
         stiffness = _tire_stiffness(build, one, key, gravity, sheet)
-        on_rear = sheet.work(f"{key}_on_rear", f"tow vehicle: rear axle, {case.name}", eq.rear_axle_of_vehicle, mass=vehicle.mass, front_share=vehicle.share, tongue=one.tongue_load)
-        rear_stiffness = sheet.work(f"{key}_rear_stiffness", f"tow vehicle: rear side stiffness, {case.name}", eq.cornering_stiffness, load=on_rear, per_load=vehicle.per_load, gravity=gravity)
+        on_rear = sheet.work(
+            f"{key}_on_rear",
+            f"tow vehicle: rear axle, {case.name}",
+            eq.rear_axle_of_vehicle,
+            mass=vehicle.mass,
+            front_share=vehicle.share,
+            tongue=one.tongue_load,
+        )
+        rear_stiffness = sheet.work(
+            f"{key}_rear_stiffness",
+            f"tow vehicle: rear side stiffness, {case.name}",
+            eq.cornering_stiffness,
+            load=on_rear,
+            per_load=vehicle.per_load,
+            gravity=gravity,
+        )
         for label, factor in times.items():
-            ends = sheet.work(f"{key}_{label.replace(' ', '_')}_stiffness", f"side stiffness, tires {label}, {case.name}", eq.scaled_stiffness, stiffness=stiffness, times=factor)
+            ends = sheet.work(
+                f"{key}_{label.replace(' ', '_')}_stiffness",
+                f"side stiffness, tires {label}, {case.name}",
+                eq.scaled_stiffness,
+                stiffness=stiffness,
+                times=factor,
+            )
             dampings[label][case.name] = sheet.work(
                 f"{key}_{label.replace(' ', '_')}", f"damping of the least damped sway, tires {label}, {case.name}", eq.least_damping,
                 speed=speed, tow_mass=vehicle.mass, tow_inertia=vehicle.inertia, front=vehicle.front, rear=vehicle.rear,
@@ -117,7 +215,9 @@ def _sway(build: Build, towed: dict[str, Towed], inertias: dict[str, Figure], ax
             )  # fmt: skip
     sheet.smallest("damping_low", "least damping of any load case, soft tires", dampings["soft"])
     sheet.smallest("damping_high", "least damping of any load case, stiff tires", dampings["stiff"])
-    sheet.note("Damping ranks layouts. Nothing here is a safe speed: wind, ruts, worn tires and a swerve are not in it.")
+    sheet.note(
+        "Damping ranks layouts. Nothing here is a safe speed: wind, ruts, worn tires and a swerve are not in it."
+    )
 
 
 def _tire_stiffness(build: Build, one: Towed, key: str, gravity: Figure, sheet: Worksheet) -> Figure:
@@ -125,5 +225,19 @@ def _tire_stiffness(build: Build, one: Towed, key: str, gravity: Figure, sheet: 
     if build.trailer.axle.cornering_stiffness is not None:
         return sheet.given(build.trailer.axle["cornering_stiffness"])
     name = f"trailer tires' side stiffness, {one.case.name}"
-    per_load = sheet.tabled(f"{key}_per_load", "trailer tires: side stiffness over load", 6.0, "1", source="trade-practice", row="5 to 8")
-    return sheet.work(f"{key}_stiffness", name, eq.cornering_stiffness, load=one.axle_load, per_load=per_load, gravity=gravity)
+    per_load = sheet.tabled(
+        f"{key}_per_load",
+        "trailer tires: side stiffness over load",
+        6.0,
+        "1",
+        source="trade-practice",
+        row="5 to 8",
+    )
+    return sheet.work(
+        f"{key}_stiffness",
+        name,
+        eq.cornering_stiffness,
+        load=one.axle_load,
+        per_load=per_load,
+        gravity=gravity,
+    )

@@ -47,17 +47,44 @@ def _axles(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
     sheet.work("rating_all", "rating of all axles together", eq.tires_together, rating=rating, count=count)
 
 
-def _tilted(build: Build, towed: dict[str, Towed], axle: Figure, each: dict[str, Figure], sheet: Worksheet) -> dict[str, Figure]:
+def _tilted(
+    build: Build, towed: dict[str, Towed], axle: Figure, each: dict[str, Figure], sheet: Worksheet
+) -> dict[str, Figure]:
     """The rear axle of a torsion tandem with the hitch two inches above level ride."""
     running = build.trailer.axle
-    high = sheet.tabled("hitch_high", "hitch above level ride", 0.0508, "m", source="trade-practice", row="2 in out of level happens")
+    high = sheet.tabled(
+        "hitch_high",
+        "hitch above level ride",
+        0.0508,
+        "m",
+        source="trade-practice",
+        row="2 in out of level happens",
+    )
     rate, spacing = sheet.given(running["spring_rate"]), sheet.given(running["spacing"])
-    shift = sheet.work("rear_shift", "moved onto the rear axle", eq.tandem_rear_shift, stiffness=rate, hitch_high=high, spacing=spacing, axle=axle)
+    shift = sheet.work(
+        "rear_shift",
+        "moved onto the rear axle",
+        eq.tandem_rear_shift,
+        stiffness=rate,
+        hitch_high=high,
+        spacing=spacing,
+        axle=axle,
+    )
     gravity = gravity_on(sheet)
-    moved = sheet.work("rear_shift_mass", "moved onto the rear axle, as a scale shows it", eq.weighs, force=shift, gravity=gravity)
+    moved = sheet.work(
+        "rear_shift_mass",
+        "moved onto the rear axle, as a scale shows it",
+        eq.weighs,
+        force=shift,
+        gravity=gravity,
+    )
     return {
         f"{one.case.name}, nose 2 in high": sheet.work(
-            f"{key}_tilted", f"rear axle, nose high, {one.case.name}", eq.axle_with_shift, load=each[one.case.name], shift=moved
+            f"{key}_tilted",
+            f"rear axle, nose high, {one.case.name}",
+            eq.axle_with_shift,
+            load=each[one.case.name],
+            shift=moved,
         )
         for key, one in towed.items()
     }
@@ -76,30 +103,82 @@ def _tires(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
     heavier: dict[str, Figure] = {}
     uneven: dict[str, Figure] = {}
     for key, one in towed.items():
-        name, inputs = one.case.name, {"axle_load": one.axle_load, "gross": one.case.gross, "across": one.case.across, "track": track}
-        right = sheet.work(f"{key}_curb", f"curb-side wheels, {name}", eq.right_wheels, **inputs)
-        left = sheet.work(f"{key}_street", f"street-side wheels, {name}", eq.left_wheels, **inputs)
-        side = sheet.largest(f"{key}_side", f"heavier side, {name}", {"curb side": right, "street side": left})
-        heavier[name] = sheet.work(f"{key}_tire", f"load on one tire of the heavier side, {name}", eq.tire_of_side, side=side, count=count)
-        uneven[name] = sheet.work(f"{key}_uneven", f"side over its half of the axle load, {name}", eq.side_excess, shown="%", side=side, axle_load=one.axle_load)
+        name, load, gross, across = one.case.name, one.axle_load, one.case.gross, one.case.across
+        right = sheet.work(
+            f"{key}_curb",
+            f"curb-side wheels, {name}",
+            eq.right_wheels,
+            axle_load=load,
+            gross=gross,
+            across=across,
+            track=track,
+        )
+        left = sheet.work(
+            f"{key}_street",
+            f"street-side wheels, {name}",
+            eq.left_wheels,
+            axle_load=load,
+            gross=gross,
+            across=across,
+            track=track,
+        )
+        side = sheet.largest(
+            f"{key}_side", f"heavier side, {name}", {"curb side": right, "street side": left}
+        )
+        heavier[name] = sheet.work(
+            f"{key}_tire",
+            f"load on one tire of the heavier side, {name}",
+            eq.tire_of_side,
+            side=side,
+            count=count,
+        )
+        uneven[name] = sheet.work(
+            f"{key}_uneven",
+            f"side over its half of the axle load, {name}",
+            eq.side_excess,
+            shown="%",
+            side=side,
+            axle_load=one.axle_load,
+        )
     worst = sheet.largest("heaviest", "heaviest load on one tire", heavier)
     sheet.largest("uneven", "one side over its half, the worst", uneven)
     rating = _tire_rating(build, sheet)
-    sheet.work("reserve", "what the most loaded tire has to spare", eq.reserve, shown="%", load=worst, rating=rating)
+    sheet.work(
+        "reserve", "what the most loaded tire has to spare", eq.reserve, shown="%", load=worst, rating=rating
+    )
 
 
 def _tire_rating(build: Build, sheet: Worksheet) -> Figure:
     tires = build.trailer.tires
     rating = sheet.given(tires["rating"])
-    if tires.pressure is not None and tires.rated_pressure is not None and tires.pressure < tires.rated_pressure:
-        exponent = sheet.tabled("exponent", "how tire load falls with pressure", 0.58, "1", source="st-tire-chart", row="fitted to the table's rows; 0.54 to 0.64")
+    if (
+        tires.pressure is not None
+        and tires.rated_pressure is not None
+        and tires.pressure < tires.rated_pressure
+    ):
+        exponent = sheet.tabled(
+            "exponent",
+            "how tire load falls with pressure",
+            0.58,
+            "1",
+            source="st-tire-chart",
+            row="fitted to the table's rows; 0.54 to 0.64",
+        )
         rating = sheet.work(
             "rating_at_pressure", "tire rating at the pressure it is run at", eq.tire_load_at_pressure,
             load=rating, pressure=sheet.given(tires["pressure"]), full_pressure=sheet.given(tires["rated_pressure"]), exponent=exponent,
         )  # fmt: skip
     if tires.kind == "P":
-        rating = sheet.work("rating_derated", "passenger tire rating on a trailer", eq.passenger_tire_derated, rating=rating)
-    sheet.work("rating_all", "what all tires may carry together", eq.tires_together, rating=rating, count=sheet.given(tires["count"]))
+        rating = sheet.work(
+            "rating_derated", "passenger tire rating on a trailer", eq.passenger_tire_derated, rating=rating
+        )
+    sheet.work(
+        "rating_all",
+        "what all tires may carry together",
+        eq.tires_together,
+        rating=rating,
+        count=sheet.given(tires["count"]),
+    )
     return sheet.largest("rating", "what one tire may carry", {f"{tires.kind} tire": rating})
 
 
@@ -121,36 +200,72 @@ def _coupling(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksh
 
 def _hitch_class(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
     """Hitch class: the tongue load recommended for the class this gross mass falls in."""
-    gross = sheet.largest("gross", "heaviest gross mass", {one.case.name: one.case.gross for one in towed.values()})
+    gross = sheet.largest(
+        "gross", "heaviest gross mass", {one.case.name: one.case.gross for one in towed.values()}
+    )
     hitch = build.tow_vehicle.hitch
     for row in data.table("towing/tongue_limits"):
         if row["hitch"] == hitch and gross <= units.read(row["gross_up_to"], "mass"):
-            name, chosen = f"recommended tongue load, class {row['class']}, {hitch}", f"class {row['class']}, {hitch}"
+            name, chosen = (
+                f"recommended tongue load, class {row['class']}, {hitch}",
+                f"class {row['class']}, {hitch}",
+            )
             if row["tongue"]:
-                sheet.tabled("tongue_limit", name, units.read(row["tongue"], "mass"), "kg", source=row["source"], row=chosen)
+                sheet.tabled(
+                    "tongue_limit",
+                    name,
+                    units.read(row["tongue"], "mass"),
+                    "kg",
+                    source=row["source"],
+                    row=chosen,
+                )
             else:
-                share = sheet.tabled("tongue_limit_share", f"{name}, share of gross", units.read(row["share"], "share"), "1", source=row["source"], row=chosen)
+                share = sheet.tabled(
+                    "tongue_limit_share",
+                    f"{name}, share of gross",
+                    units.read(row["share"], "share"),
+                    "1",
+                    source=row["source"],
+                    row=chosen,
+                )
                 sheet.work("tongue_limit", name, eq.load_for_share, gross=gross, share=share)
             return
-    sheet.note(f"No recommended tongue load is published here for a {hitch} hitch at this gross mass: its plate decides.")
+    sheet.note(
+        f"No recommended tongue load is published here for a {hitch} hitch at this gross mass: its plate decides."
+    )
 
 
 def _brakes(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
     """Brakes: the mass towed without them, and the mass from which the state asks for them."""
-    gross = sheet.largest("gross", "heaviest gross mass", {one.case.name: one.case.gross for one in towed.values()})
+    gross = sheet.largest(
+        "gross", "heaviest gross mass", {one.case.name: one.case.gross for one in towed.values()}
+    )
     brakes = build.trailer.brakes
-    for id, name, field in (("unbraked", "mass towed without trailer brakes", "kind"), ("without_breakaway", "mass towed without a breakaway switch", "breakaway")):
+    for id, name, field in (
+        ("unbraked", "mass towed without trailer brakes", "kind"),
+        ("without_breakaway", "mass towed without a breakaway switch", "breakaway"),
+    ):
         with sheet.attempt():
             value = getattr(brakes, field)
             if value is None:
                 raise MissingInput(f"trailer.brakes.{field}", f"{brakes.declared(field)['says']}: not given")
             fitted = 0.0 if value in ("none", False) else 1.0
-            missing = sheet.choice(f"{id}_share", f"share of it: {'none, it is fitted' if fitted else 'all, none is fitted'}", 1 - fitted, f"trailer.brakes.{field}", str(value))
+            missing = sheet.choice(
+                f"{id}_share",
+                f"share of it: {'none, it is fitted' if fitted else 'all, none is fitted'}",
+                1 - fitted,
+                f"trailer.brakes.{field}",
+                str(value),
+            )
             sheet.work(id, name, eq.part_of, whole=gross, share=missing)
     state = build.place.state
     if state is None:
         raise MissingInput("place.state", "the state whose road rules apply is not given")
-    found = {f"list {row['source'][-1]}": row for row in data.table("towing/brake_thresholds") if row["state"] == state and row["gross_from"]}
+    found = {
+        f"list {row['source'][-1]}": row
+        for row in data.table("towing/brake_thresholds")
+        if row["state"] == state and row["gross_from"]
+    }
     if not found:
         raise MissingInput("place.state", f"no published threshold is at hand for {state}: ask the state")
     listed = {
@@ -166,5 +281,14 @@ def _vehicle(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Workshe
     for field in ("tow_rating", "tongue_rating"):
         with sheet.attempt():
             sheet.given(vehicle[field])
-    heaviest = sheet.largest("gross", "heaviest gross mass towed", {one.case.name: one.case.gross for one in towed.values()})
-    sheet.work("ratio", "trailer's mass as a share of the tow vehicle's", eq.tow_ratio, shown="%", gross=heaviest, tow_vehicle=sheet.given(vehicle["mass"]))
+    heaviest = sheet.largest(
+        "gross", "heaviest gross mass towed", {one.case.name: one.case.gross for one in towed.values()}
+    )
+    sheet.work(
+        "ratio",
+        "trailer's mass as a share of the tow vehicle's",
+        eq.tow_ratio,
+        shown="%",
+        gross=heaviest,
+        tow_vehicle=sheet.given(vehicle["mass"]),
+    )
