@@ -201,7 +201,8 @@ def _contradictions(build: Build) -> Iterator[Problem]:
         yield Problem(None, "trailer.axle.back", "puts the axle at or ahead of the ball")
     if trailer.bare_tongue is not None and trailer.bare_centre_back is not None:
         yield Problem(
-            None, "trailer.bare_centre_back", "stands beside bare_tongue, and both say where the trailer balances",
+            None, "trailer.bare_centre_back",
+            "stands beside bare_tongue: both say where the trailer balances",
             try_this="Keep bare_tongue, which is measured, and delete bare_centre_back",
         )  # fmt: skip
     for key, item in build.items.items():

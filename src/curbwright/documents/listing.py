@@ -12,7 +12,7 @@ def catalogue_lines(words: Sequence[str]) -> Iterator[str]:
     lines = catalogue.search(" ".join(words)) if words else catalogue.lines()
     found = [catalogue.find(line.id) for line in lines]
     if not found:
-        yield f"Nothing in the catalogue matches {' '.join(words)!r}. Try one word: griddle, sink3, tank_fresh."
+        yield f"Nothing in the catalogue matches {' '.join(words)!r}. Try one word: griddle, sink3."
         return
     width = max(len(item.id) for item in found)
     for item in found:

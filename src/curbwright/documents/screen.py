@@ -18,7 +18,8 @@ TIGHT = 10
 MARKS = {"fail": "FAIL", "cannot tell": "  ? ", "pass": "  ok"}
 CAUTION = (
     "These are a builder's calculations, not an approval. Gas, mains power, batteries, towing and fire can"
-    " kill: local codes and licensed practice decide, and the authority that licenses the cart has the last word."
+    " kill: local codes and licensed practice decide, and the authority that licenses the cart has the last"
+    " word."
 )
 
 

@@ -98,7 +98,7 @@ def _untold(
 
 
 def _concerns(gap: Gap, wanted: str) -> bool:
-    """Whether a gap can be why a figure is missing: it names the field, or it ended a section that leads to it."""
+    """Whether a gap can be why a figure is missing: its field, or its section, leads to the figure."""
     if gap.path == wanted:
         return True
     section = wanted.partition("*")[0].rstrip(".") if "*" in wanted else wanted.rpartition(".")[0]

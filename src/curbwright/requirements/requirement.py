@@ -20,7 +20,7 @@ class Requirement:
     """One row: a figure of the sheets, a comparator and a limit, with the clause that asks it.
 
     ``quantity`` is a figure id in which one ``*`` stands for any section, so that a row can hold for every
-    load case. The limit is another figure (``limit``) or a quantity in words (``limit_value`` of ``limit_kind``).
+    load case. The limit is another figure (``limit``) or a quantity in words (``limit_value``).
     """
 
     id: str

@@ -1,4 +1,4 @@
-"""Balance: mass, tongue and axle in every load case, ratings, roll, sway, wind, snow, and what moving things does."""
+"""Balance: every load case on ball and axle, ratings, roll, sway, wind, snow, and what moving things does."""
 
 from __future__ import annotations
 

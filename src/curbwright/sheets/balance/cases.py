@@ -158,17 +158,39 @@ def _share_spread(case: Case, share: Figure, axle: Figure, bias: Figure) -> Figu
     """Spread of the tongue share: each mass and place by itself, and structure heavier all together."""
     sheet = case.sheet
     variance = sheet.schedule(
-        "share_variance", "variance of the tongue share", eq.share_variance,
-        {row.label: {"mass": row.mass, "station": row.station, "mass_spread": row.mass_spread,
-                     "station_spread": row.station_spread, "gross": case.gross, "share": share, "axle": axle}
-         for row in case.rows},
-    )  # fmt: skip
+        "share_variance",
+        "variance of the tongue share",
+        eq.share_variance,
+        {
+            row.label: {
+                "mass": row.mass,
+                "station": row.station,
+                "mass_spread": row.mass_spread,
+                "station_spread": row.station_spread,
+                "gross": case.gross,
+                "share": share,
+                "axle": axle,
+            }
+            for row in case.rows
+        },
+    )
     built = [row for row in case.rows if row.group == "structure"]
     shift = sheet.schedule(
-        "share_bias", "change of the tongue share if all estimated structure is heavier", eq.share_shift,
-        {row.label: {"mass": row.mass, "station": row.station, "gross": case.gross, "share": share, "axle": axle, "bias": bias}
-         for row in built},
-    )  # fmt: skip
+        "share_bias",
+        "change of the tongue share if all estimated structure is heavier",
+        eq.share_shift,
+        {
+            row.label: {
+                "mass": row.mass,
+                "station": row.station,
+                "gross": case.gross,
+                "share": share,
+                "axle": axle,
+                "bias": bias,
+            }
+            for row in built
+        },
+    )
     together = sheet.work(
         "share_variance_all",
         "variance of the tongue share, bias included",

@@ -104,9 +104,16 @@ def _rear(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet)
         sheet.note("The deck ends ahead of the axle: nobody can tip it backwards.")
         return
     tips = {
-        one.case.name: sheet.work(f"{key}_tips", f"load at the rear edge that lifts the tongue, {one.case.name}", eq.rear_load_that_tips, tongue_load=one.tongue_load, axle=axle, behind=behind)
+        one.case.name: sheet.work(
+            f"{key}_tips",
+            f"load at the rear edge that lifts the tongue, {one.case.name}",
+            eq.rear_load_that_tips,
+            tongue_load=one.tongue_load,
+            axle=axle,
+            behind=behind,
+        )
         for key, one in towed.items()
-    }  # fmt: skip
+    }
     sheet.smallest("tips", "least load at the rear edge that lifts the uncoupled tongue", tips)
     sheet.tabled(
         "two_people", "two people at the rear", 181.44, "kg", source="trade-practice", row="2 of 200 lb"
@@ -120,8 +127,14 @@ def _snow(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet)
     if shell is None or base is None or not build.pitch.ground_snow:
         sheet.note("No snow: pitch.ground_snow is not given.")
         return
-    exposure, thermal, importance = (sheet.tabled(name, f"snow {name} factor", value, "1", source="recalled", row=row)
-               for name, value, row in (("exposure", 1.0, "Ce"), ("thermal", 1.2, "Ct, unheated"), ("importance", 1.0, "I")))  # fmt: skip
+    exposure, thermal, importance = (
+        sheet.tabled(name, f"snow {name} factor", value, "1", source="recalled", row=row)
+        for name, value, row in (
+            ("exposure", 1.0, "Ce"),
+            ("thermal", 1.2, "Ct, unheated"),
+            ("importance", 1.0, "I"),
+        )
+    )
     snow = sheet.work(
         "roof_snow",
         "snow on the roof",

@@ -40,7 +40,7 @@ class Row:
 
 
 def mass_rows(build: Build, placing: Placing, sheet: Worksheet) -> list[Row]:
-    """Work out every mass row; a thing without a mass or a place stands in the gaps of the sheet or the placing.
+    """Work out every mass row; a thing without a mass or a place stands in the gaps.
 
     A roll-up with something missing is no roll-up, so the caller looks at those gaps first.
     """
@@ -80,9 +80,18 @@ class _Writer:
         self.deck_height = sheet.given(build.trailer["deck_height"])
 
     def row(
-        self, stem: str, label: str, group: str, mass: Figure, back: Figure, across: Figure, above: Figure, known: str,
-        length: Figure, width: Figure,
-    ) -> Row:  # fmt: skip
+        self,
+        stem: str,
+        label: str,
+        group: str,
+        mass: Figure,
+        back: Figure,
+        across: Figure,
+        above: Figure,
+        known: str,
+        length: Figure,
+        width: Figure,
+    ) -> Row:
         sheet = self.sheet
         station = sheet.work(
             f"{stem}.station",
@@ -101,9 +110,18 @@ class _Writer:
         return self.finish(stem, label, group, mass, station, across, height, known, length, width)
 
     def finish(
-        self, stem: str, label: str, group: str, mass: Figure, station: Figure, across: Figure, height: Figure, known: str,
-        length: Figure, width: Figure,
-    ) -> Row:  # fmt: skip
+        self,
+        stem: str,
+        label: str,
+        group: str,
+        mass: Figure,
+        station: Figure,
+        across: Figure,
+        height: Figure,
+        known: str,
+        length: Figure,
+        width: Figure,
+    ) -> Row:
         sheet = self.sheet
         table = data.table("balance/mass_spread")
         fraction_, position_ = (

@@ -14,7 +14,7 @@ from curbwright.figures import Figure, Worksheet
 
 @dataclass(frozen=True)
 class Panel:
-    """One panel: its mass, and where its middle is (behind the deck front, towards the curb, above the deck)."""
+    """One panel: its mass, and where its middle is (from the deck front, towards the curb, above the deck)."""
 
     key: str
     label: str
@@ -95,9 +95,16 @@ class _Size:
         long = self.length if side else self.width
         whole = sheet.work(f"{wall}_wall_area", f"{label}: area", eq.area, length=long, width=self.height)
         holes = [
-            sheet.work(f"{wall}_wall_hole_{key}", f"{label}: opening {key.replace('_', ' ')}", eq.area, length=sheet.given(hole["width"]), width=sheet.given(hole["height"]))
-            for key, hole in self.shell.openings.items() if hole.wall == wall
-        ]  # fmt: skip
+            sheet.work(
+                f"{wall}_wall_hole_{key}",
+                f"{label}: opening {key.replace('_', ' ')}",
+                eq.area,
+                length=sheet.given(hole["width"]),
+                width=sheet.given(hole["height"]),
+            )
+            for key, hole in self.shell.openings.items()
+            if hole.wall == wall
+        ]
         taken = sheet.total(f"{wall}_wall_holes", f"{label}: openings together", holes, unit="m**2")
         net = sheet.work(
             f"{wall}_wall_net", f"{label}: area less its openings", eq.net_area, area=whole, openings=taken

@@ -46,9 +46,15 @@ def _roll(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet)
             height=case.height,
         )
         threshold = sheet.work(
-            f"{key}_coupled", f"side pull that tips it coupled and rigid, {name}", eq.coupled_roll_threshold,
-            track=track, centre=case.station, axle=axle, height=case.height, ball_height=ball_height,
-        )  # fmt: skip
+            f"{key}_coupled",
+            f"side pull that tips it coupled and rigid, {name}",
+            eq.coupled_roll_threshold,
+            track=track,
+            centre=case.station,
+            axle=axle,
+            height=case.height,
+            ball_height=ball_height,
+        )
         coupled[name] = sheet.work(
             f"{key}_real",
             f"side pull that tips it, {name}",
@@ -77,10 +83,17 @@ def _yaw(towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> dict[str, F
     for key, one in towed.items():
         case = one.case
         table = {
-            row.label: {"mass": row.mass, "station": row.station, "centre": case.station, "across": row.across,
-                        "across_centre": case.across, "length": row.length, "width": row.width}
+            row.label: {
+                "mass": row.mass,
+                "station": row.station,
+                "centre": case.station,
+                "across": row.across,
+                "across_centre": case.across,
+                "length": row.length,
+                "width": row.width,
+            }
             for row in case.rows
-        }  # fmt: skip
+        }
         inertias[key] = sheet.schedule(
             f"{key}_inertia", f"yaw inertia, {case.name}", eq.yaw_inertia_term, table
         )
@@ -208,16 +221,26 @@ def _sway(
                 times=factor,
             )
             dampings[label][case.name] = sheet.work(
-                f"{key}_{label.replace(' ', '_')}", f"damping of the least damped sway, tires {label}, {case.name}", eq.least_damping,
-                speed=speed, tow_mass=vehicle.mass, tow_inertia=vehicle.inertia, front=vehicle.front, rear=vehicle.rear,
-                ball_behind=vehicle.ball, front_stiffness=vehicle.front_stiffness, rear_stiffness=rear_stiffness,
-                mass=case.gross, inertia=inertias[key], centre=case.station, axle=axle, stiffness=ends,
-            )  # fmt: skip
+                f"{key}_{label.replace(' ', '_')}",
+                f"damping of the least damped sway, tires {label}, {case.name}",
+                eq.least_damping,
+                speed=speed,
+                tow_mass=vehicle.mass,
+                tow_inertia=vehicle.inertia,
+                front=vehicle.front,
+                rear=vehicle.rear,
+                ball_behind=vehicle.ball,
+                front_stiffness=vehicle.front_stiffness,
+                rear_stiffness=rear_stiffness,
+                mass=case.gross,
+                inertia=inertias[key],
+                centre=case.station,
+                axle=axle,
+                stiffness=ends,
+            )
     sheet.smallest("damping_low", "least damping of any load case, soft tires", dampings["soft"])
     sheet.smallest("damping_high", "least damping of any load case, stiff tires", dampings["stiff"])
-    sheet.note(
-        "Damping ranks layouts. Nothing here is a safe speed: wind, ruts, worn tires and a swerve are not in it."
-    )
+    sheet.note("Damping ranks layouts. Nothing here is a safe speed: wind, ruts and a swerve are not in it.")
 
 
 def _tire_stiffness(build: Build, one: Towed, key: str, gravity: Figure, sheet: Worksheet) -> Figure:

@@ -37,9 +37,15 @@ def _axles(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
     """Axles: each against its rating, the nose level and two inches off."""
     count = sheet.given(build.trailer.axle["count"])
     each = {
-        one.case.name: sheet.work(f"{key}_each", f"load on each axle, {one.case.name}", eq.shared_by, load=one.axle_load, count=count)
+        one.case.name: sheet.work(
+            f"{key}_each",
+            f"load on each axle, {one.case.name}",
+            eq.shared_by,
+            load=one.axle_load,
+            count=count,
+        )
         for key, one in towed.items()
-    }  # fmt: skip
+    }
     if build.trailer.axle.count == 2 and build.trailer.axle.suspension == "torsion":
         each |= _tilted(build, towed, axle, each, sheet)
     sheet.largest("each", "heaviest load on one axle", each)
@@ -165,9 +171,14 @@ def _tire_rating(build: Build, sheet: Worksheet) -> Figure:
             row="fitted to the table's rows; 0.54 to 0.64",
         )
         rating = sheet.work(
-            "rating_at_pressure", "tire rating at the pressure it is run at", eq.tire_load_at_pressure,
-            load=rating, pressure=sheet.given(tires["pressure"]), full_pressure=sheet.given(tires["rated_pressure"]), exponent=exponent,
-        )  # fmt: skip
+            "rating_at_pressure",
+            "tire rating at the pressure it is run at",
+            eq.tire_load_at_pressure,
+            load=rating,
+            pressure=sheet.given(tires["pressure"]),
+            full_pressure=sheet.given(tires["rated_pressure"]),
+            exponent=exponent,
+        )
     if tires.kind == "P":
         rating = sheet.work(
             "rating_derated", "passenger tire rating on a trailer", eq.passenger_tire_derated, rating=rating
@@ -187,9 +198,13 @@ def _coupling(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksh
     coupler = build.trailer.coupler
     ratings = {
         says: sheet.given(coupler[field])
-        for field, says in (("rating", "coupler"), ("ball_rating", "ball"), ("chain_rating", "one safety chain"))
+        for field, says in (
+            ("rating", "coupler"),
+            ("ball_rating", "ball"),
+            ("chain_rating", "one safety chain"),
+        )
         if getattr(coupler, field) is not None
-    }  # fmt: skip
+    }
     if ratings:
         sheet.smallest("rating", "lowest rating of coupler, ball and chain given", ratings)
     for field in ("rating", "ball_rating", "chain_rating"):
@@ -230,9 +245,7 @@ def _hitch_class(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Wor
                 )
                 sheet.work("tongue_limit", name, eq.load_for_share, gross=gross, share=share)
             return
-    sheet.note(
-        f"No recommended tongue load is published here for a {hitch} hitch at this gross mass: its plate decides."
-    )
+    sheet.note(f"No tongue load is recommended here for a {hitch} hitch at this mass: its plate decides.")
 
 
 def _brakes(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
@@ -269,9 +282,16 @@ def _brakes(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Workshee
     if not found:
         raise MissingInput("place.state", f"no published threshold is at hand for {state}: ask the state")
     listed = {
-        label: sheet.tabled(label.replace(" ", "_"), f"brakes asked for from, {label}", units.read(row["gross_from"], "mass"), "kg", source=row["source"], row=f"{state}, {row['applies_to']}")
+        label: sheet.tabled(
+            label.replace(" ", "_"),
+            f"brakes asked for from, {label}",
+            units.read(row["gross_from"], "mass"),
+            "kg",
+            source=row["source"],
+            row=f"{state}, {row['applies_to']}",
+        )
         for label, row in found.items()
-    }  # fmt: skip
+    }
     sheet.smallest("threshold", f"brakes asked for from, {state}, the stricter list", listed)
 
 

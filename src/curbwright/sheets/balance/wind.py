@@ -75,9 +75,14 @@ def _side(build: Build, shell: Shell, sheet: Worksheet) -> tuple[Figure, Figure]
 
 
 def _gust(
-    id: str, speed: Figure, face: tuple[Figure, Figure], hatches: list[tuple[str, Opening]], resisting: Figure,
-    sheet: Worksheet, build: Build | None = None,
-) -> Figure:  # fmt: skip
+    id: str,
+    speed: Figure,
+    face: tuple[Figure, Figure],
+    hatches: list[tuple[str, Opening]],
+    resisting: Figure,
+    sheet: Worksheet,
+    build: Build | None = None,
+) -> Figure:
     """Overturning moment of a gust, and the gust that would tip it."""
     exposure, terrain, direction = (
         sheet.tabled(
@@ -165,10 +170,18 @@ def _hatch(key: str, hatch: Opening, pressure: Figure, build: Build, sheet: Work
         row="assumed for drag and uplift",
     )
     return sheet.work(
-        f"{key}_moment", f"overturning moment of {key}, open", eq.hatch_moment, pressure=pressure, coefficient=coefficient, area=area,
-        depth=height, angle=sheet.given(hatch["open_angle"]), hinge=hinge, track=sheet.given(build.trailer.axle["track"]),
+        f"{key}_moment",
+        f"overturning moment of {key}, open",
+        eq.hatch_moment,
+        pressure=pressure,
+        coefficient=coefficient,
+        area=area,
+        depth=height,
+        angle=sheet.given(hatch["open_angle"]),
+        hinge=hinge,
+        track=sheet.given(build.trailer.axle["track"]),
         half_width=_half_width(build, sheet),
-    )  # fmt: skip
+    )
 
 
 def _half_width(build: Build, sheet: Worksheet) -> Figure:
