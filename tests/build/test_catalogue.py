@@ -80,7 +80,7 @@ def test_ids_are_stable() -> None:
 
 
 def test_a_paragraph_read_alone_is_what_the_whole_file_says() -> None:
-    listed = []
+    listed: list[tuple[str, ...]] = []
     for group in GROUPS:
         whole = tomllib.loads((DATA / "equipment" / f"{group}.toml").read_text(encoding="utf-8"))
         for id, entry in whole.items():
@@ -92,7 +92,7 @@ def test_a_paragraph_read_alone_is_what_the_whole_file_says() -> None:
 def test_one_item_loads_quickly() -> None:
     took = []
     for _ in range(7):
-        for cache in (catalogue.find, catalogue._groups, review_hints, warnings, ratings):
+        for cache in (catalogue.find, catalogue._places, catalogue._groups, review_hints, warnings, ratings):
             cache.cache_clear()  # type: ignore[attr-defined]
         start = time.perf_counter()
         catalogue.find("tank-waste-75")
@@ -113,6 +113,8 @@ def test_search_wants_every_word() -> None:
         ("Griddle-Gas-36-3Q", "griddle-gas-36-3q"),
         ("fridge 48", "undercounter-fridge-48"),
         ("chocks", "chocks-pair"),
+        ("gridle", "griddle-gas-24-half"),
+        ("hand snik wall", "hand-sink-9x9x5"),
     ],
 )
 def test_a_wrong_id_names_what_may_have_been_meant(wrong: str, meant: str) -> None:
@@ -126,7 +128,7 @@ def test_a_wrong_id_names_what_may_have_been_meant(wrong: str, meant: str) -> No
 )
 def test_a_hopeless_id_is_refused_at_once(wrong: str) -> None:
     start = time.perf_counter()
-    with pytest.raises(UnknownName, match="is not in the catalogue"):
+    with pytest.raises(UnknownName, match=r"is not in the catalogue"):
         catalogue.find(wrong)
     assert time.perf_counter() - start < 1
 

@@ -28,6 +28,7 @@ from curbwright.errors import UnknownName
 _HEAD = re.compile(r'\n\n\["?([^"\]\n]+)"?\]\nname = "([^"\n]*)"\nkind = "([^"\n]*)"\n')
 
 
+_WORD = re.compile("[a-z0-9.]{2,}")
 _LONGEST_ID = 64
 """Longer texts are compared by their start: no id is longer, and comparing costs time."""
 
@@ -85,13 +86,12 @@ def find(id: str) -> CatalogueItem:
     """
     import tomllib
 
-    for group, text in _groups().items():
-        for header in (f"\n\n[{id}]\n", f'\n\n["{id}"]\n'):
-            start = text.find(header)
-            if start >= 0:
-                paragraph = text[start + 2 :].partition("\n\n")[0]
-                return _item(id, group, tomllib.loads(paragraph)[id])
-    raise UnknownItem(f'"{id}" is not in the catalogue{_near(id)}')
+    place = _places().get(id)
+    if place is None:
+        raise UnknownItem(f'"{id[:_LONGEST_ID]}" is not in the catalogue{_near(id)}')
+    line, start = place
+    paragraph = _groups()[line.group][start:].partition("\n\n")[0]
+    return _item(id, line.group, tomllib.loads(paragraph)[id])
 
 
 def ids() -> tuple[str, ...]:
@@ -99,14 +99,9 @@ def ids() -> tuple[str, ...]:
     return tuple(line.id for line in lines())
 
 
-@cache
 def lines() -> tuple[Line, ...]:
     """Return every item as one line, group by group."""
-    return tuple(
-        Line(head[1], group, head[3], head[2])
-        for group, text in _groups().items()
-        for head in _HEAD.finditer(text)
-    )
+    return tuple(line for line, _ in _places().values())
 
 
 def search(words: str) -> list[Line]:
@@ -124,6 +119,16 @@ def _words(line: Line) -> str:
 
 
 @cache
+def _places() -> dict[str, tuple[Line, int]]:
+    """Every item by id, with the place of its paragraph in the text of its group."""
+    return {
+        head[1]: (Line(head[1], group, head[3], head[2]), head.start() + 2)
+        for group, text in _groups().items()
+        for head in _HEAD.finditer(text)
+    }
+
+
+@cache
 def _groups() -> dict[str, str]:
     """The text of every group file by group."""
     return {
@@ -132,11 +137,15 @@ def _groups() -> dict[str, str]:
 
 
 def _near(id: str) -> str:
-    """What may have been meant, as the end of a sentence."""
+    """What may have been meant, as the end of a sentence: the nearest ids, or what the nearest words find."""
     from difflib import get_close_matches
 
-    near = get_close_matches(id[:_LONGEST_ID].lower(), ids(), n=3)
-    near = near or [line.id for line in search(re.sub(r"[-_]", " ", id))][:3] if id.strip() else []
+    typed = id[:_LONGEST_ID].lower()
+    near = get_close_matches(typed, ids(), n=3)
+    if not near:
+        known = sorted({word for line in lines() for word in _WORD.findall(_words(line))})
+        words = [close[0] for word in _WORD.findall(typed) if (close := get_close_matches(word, known, n=1))]
+        near = [line.id for line in search(" ".join(words))][:3] if words else []
     return f". Did you mean {' or '.join(near)}?" if near else ""
 
 
