@@ -38,7 +38,14 @@ def gap_share(part: Metres, whole: Metres) -> Number:
 
 def entry(path: str, value: float | None, unit: str = "kg", name: str = "") -> Entry:
     """A field of a build file."""
-    return Entry(value, name or path.rpartition(".")[2].replace("_", " "), unit, path, typed=f"{value} {unit}", how="weighed")
+    return Entry(
+        value,
+        name or path.rpartition(".")[2].replace("_", " "),
+        unit,
+        path,
+        typed=f"{value} {unit}",
+        how="weighed",
+    )
 
 
 def sheet() -> tuple[Worksheet, dict[str, Figure]]:
@@ -47,13 +54,16 @@ def sheet() -> tuple[Worksheet, dict[str, Figure]]:
     one, two = on.given(entry("items.stove.mass", 30.0)), on.given(entry("items.sink.mass", 20.0))
     near, far = on.given(entry("items.stove.back", 1.5, "m")), on.given(entry("items.sink.back", 2.75, "m"))
     row = on.tabled("shelf", "shelf", 7.5, "kg", source="trade-practice", row="one shelf")
+    rows = {"stove": {"load": one, "arm": near}, "sink": {"load": two, "arm": far}}
     made = {
         "moment": on.work("moment", "moment of the stove", lever, load=one, arm=near),
         "gross": on.total("gross", "all together", [one, two, row]),
-        "moments": on.schedule("moments", "all moments", lever, {"stove": {"load": one, "arm": near}, "sink": {"load": two, "arm": far}}),
+        "moments": on.schedule("moments", "all moments", lever, rows),
         "heavier": on.largest("heavier", "the heavier", {"stove": one, "sink": two}),
         "lighter": on.smallest("lighter", "the lighter", {"stove": one, "sink": two}),
         "gap": on.work("gap", "gap", gap_share, part=near, whole=far),
-    }  # fmt: skip
-    made["arm"] = on.solve("arm", "balancing arm", rest_moment, for_="arm", between=(0.0, 10.0), load=two, moment=made["moment"])
+    }
+    made["arm"] = on.solve(
+        "arm", "balancing arm", rest_moment, for_="arm", between=(0.0, 10.0), load=two, moment=made["moment"]
+    )
     return on, made

@@ -8,7 +8,6 @@ from curbwright.errors import NotAnEquation
 from curbwright.figures import EQUATIONS, card_of, equation, procedure
 from curbwright.figures.cards import Card
 from curbwright.quantities import Metres, Number
-
 from tests.figures.sample import lever
 
 

@@ -1,14 +1,12 @@
 import re
 
 import pytest
+from numpy import pi  # noqa: I001
 
 from curbwright.equations import balance
 from curbwright.figures import Worksheet, card_of, equation
 from curbwright.figures.printing import line, shown, words, working
 from curbwright.quantities import Metres, Number, Seconds
-
-from numpy import pi  # noqa: I001
-
 from tests.figures.sample import entry, lever, sheet
 
 
@@ -80,7 +78,18 @@ def test_an_assumed_value_says_so_and_where_to_set_it():
     from curbwright.figures import Entry
 
     on = Worksheet("one", "One")
-    figure = on.given(Entry(0.33, "axle height", "m", "trailer.axle.centre_height", "13 in", "practice", True, "trade-practice"))
+    figure = on.given(
+        Entry(
+            0.33,
+            "axle height",
+            "m",
+            "trailer.axle.centre_height",
+            "13 in",
+            "practice",
+            True,
+            "trade-practice",
+        )
+    )
     assert "assumed" in line(figure)[0]
     assert "set trailer.axle.centre_height" in line(figure)[0]
 

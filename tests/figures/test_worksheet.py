@@ -21,7 +21,6 @@ from curbwright.figures import (
     walk,
 )
 from curbwright.quantities import Number
-
 from tests.figures.sample import entry, gap_share, lever, rest_moment, sheet
 
 
@@ -80,7 +79,12 @@ def test_a_figure_in_another_unit_is_refused():
 def test_a_missing_or_an_unknown_argument_is_refused(inputs):
     on, _ = sheet()
     with pytest.raises(WrongUnit):
-        on.work("x", "a moment", lever, **{word: on.lines[0] if word == "load" else on.lines[2] for word in inputs})
+        on.work(
+            "x",
+            "a moment",
+            lever,
+            **{word: on.lines[0] if word == "load" else on.lines[2] for word in inputs},
+        )
 
 
 def test_two_figures_cannot_share_an_id():
@@ -127,7 +131,8 @@ def test_inputs_that_give_no_number_become_a_gap(function, values):
     units = [unit for word, unit in _card_units(function).items() if word != "return"]
     words = [word for word in _card_units(function) if word != "return"]
     inputs = {
-        word: on.given(entry(f"field.{word}", value, unit)) for word, value, unit in zip(words, values, units, strict=True)
+        word: on.given(entry(f"field.{word}", value, unit))
+        for word, value, unit in zip(words, values, units, strict=True)
     }
     with on.attempt():
         on.work("x", "nothing", function, **inputs)
@@ -156,7 +161,12 @@ def test_every_verb_gives_its_value():
 def test_every_verb_keeps_its_origin():
     on, made = sheet()
     kinds = {name: type(figure.origin) for name, figure in made.items()}
-    assert (kinds["moment"], kinds["gross"], kinds["moments"], kinds["arm"]) == (Worked, Summed, Scheduled, Solved)
+    assert (kinds["moment"], kinds["gross"], kinds["moments"], kinds["arm"]) == (
+        Worked,
+        Summed,
+        Scheduled,
+        Solved,
+    )
     assert made["heavier"].origin.chosen == "stove"
     assert made["lighter"].origin.chosen == "sink"
     assert isinstance(on.lines[0].origin, Given)
@@ -175,7 +185,15 @@ def test_an_empty_sum_needs_a_unit_and_an_empty_choice_is_refused():
 def test_solve_refuses_an_interval_without_a_root():
     on, made = sheet()
     with pytest.raises(SheetError, match="no root between"):
-        on.solve("far", "far arm", rest_moment, for_="arm", between=(5.0, 10.0), load=on.lines[0], moment=made["moment"])
+        on.solve(
+            "far",
+            "far arm",
+            rest_moment,
+            for_="arm",
+            between=(5.0, 10.0),
+            load=on.lines[0],
+            moment=made["moment"],
+        )
 
 
 def test_solve_finds_a_root_at_either_end():
@@ -189,7 +207,9 @@ def test_solve_finds_a_root_at_either_end():
 def test_roots_are_the_fields_a_number_depends_on():
     on, made = sheet()
     assert roots(made["moment"]) == {"items.stove.mass", "items.stove.back"}
-    assert roots(made["moments"]) == {f"items.{name}.{field}" for name in ("stove", "sink") for field in ("mass", "back")}
+    assert roots(made["moments"]) == {
+        f"items.{name}.{field}" for name in ("stove", "sink") for field in ("mass", "back")
+    }
     assert roots(made["arm"]) == {"items.sink.mass", "items.stove.mass", "items.stove.back"}
     assert roots(made["heavier"]) == {"items.stove.mass", "items.sink.mass"}
     assert roots(on.lines[4]) == set()
@@ -223,7 +243,12 @@ def test_a_figure_survives_pickling_with_its_working(name):
     _, made = sheet()
     again = pickle.loads(pickle.dumps(made[name]))
     assert isinstance(again, Figure)
-    assert (again, again.id, again.name, again.unit) == (made[name], made[name].id, made[name].name, made[name].unit)
+    assert (again, again.id, again.name, again.unit) == (
+        made[name],
+        made[name].id,
+        made[name].name,
+        made[name].unit,
+    )
     assert origin_tree(again) == origin_tree(made[name])
     assert roots(again) == roots(made[name])
 

@@ -55,7 +55,7 @@ def line(figure: Figure, system: str = "us") -> list[str]:
             rows = [f"    {shown(term, system):>14}  {term.name}" for term in terms]
             return [f"{figure.name}, the sum of", *rows, f"  = {result}"]
         case Scheduled(card, rows_):
-            return [f"{figure.name}, the sum over rows of {_formula(card)}", *_schedule(card, rows_, system), f"  = {result}   [{card.source}]"]
+            return [f"{figure.name}, the sum over rows of {_formula(card)}", *_schedule(figure, card, rows_, system), f"  = {result}   [{card.source}]"]
         case Solved(card, unknown, inputs):
             asked = unknown.replace("_", " ")
             back = dict(inputs) | {unknown: figure}
@@ -86,12 +86,12 @@ def _in_place(text: str) -> str:
     return f"({text})" if " " in text or text.startswith(("-", "−")) else text
 
 
-def _schedule(card: Card, rows: dict[str, dict[str, Figure]], system: str) -> list[str]:
-    """The rows of a schedule as a table: the label, each input, the product."""
+def _schedule(total: Figure, card: Card, rows: dict[str, dict[str, Figure]], system: str) -> list[str]:
+    """The rows of a schedule as a table: the label, each input, the product in the unit of the total."""
     heads = [word for word in card.units if word != "return"]
     table = [["", *(head.replace("_", " ") for head in heads), "gives"]]
     for label, row in rows.items():
-        result = units.show(float(card.function(**row)), card.units["return"], system=system, digits=DIGITS)
+        result = units.show(float(card.function(**row)), total.unit, system=system, shown=total.shown, digits=DIGITS)
         table.append([label, *(shown(row[head], system) for head in heads), result])
     widths = [max(len(each[column]) for each in table) for column in range(len(table[0]))]
     return ["    " + "  ".join(cell.ljust(width) if n == 0 else cell.rjust(width)
@@ -104,9 +104,10 @@ def _write(node: ast.expr, name: Callable[[str], str], binding: int = 0) -> str:
         case ast.Name(id=word):
             return CONSTANTS.get(word) or name(word)
         case ast.Constant(value=value):
-            return f"{value:g}" if isinstance(value, float) else str(value)
+            return f"{value:.12g}" if isinstance(value, float) else str(value)
         case ast.UnaryOp(op=ast.USub(), operand=operand):
-            return f"−{_write(operand, name, 3)}"
+            text = f"−{_write(operand, name, 3)}"
+            return f"({text})" if binding > 3 else text
         case ast.Call(func=ast.Name(id=called), args=args):
             inside = ", ".join(_write(each, name) for each in args)
             return f"{_CALLS.get(called, called)}({inside})"

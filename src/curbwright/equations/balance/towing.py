@@ -85,7 +85,7 @@ def reserve(load: Kilograms, rating: Kilograms) -> Number:
     return 1 - load / rating
 
 
-@equation("tow-vehicle-handbooks:share of gross")
+@equation("tow-vehicle-handbooks:share of gross", uncited=True)
 def load_for_share(gross: Kilograms, share: Number) -> Kilograms:
     """Tongue load that is a given share of the gross mass.
 
@@ -222,7 +222,7 @@ def tandem_rear_shift(
     return stiffness * hitch_high * (spacing / 2) * (axle - spacing / 2) / (axle**2 + spacing**2 / 4)
 
 
-@equation("statics:weight")
+@equation("statics:weight", uncited=True)
 def weighs(force: Newtons, gravity: MetresPerSecondSquared) -> Kilograms:
     """Mass that weighs as much as a force.
 
