@@ -47,7 +47,7 @@ def fill(items: Any) -> tuple[Any, dict[str, dict[str, tuple[str, str]]], list[P
 def _typical(id: str) -> dict[str, tuple[str, str, str]]:
     """The fields a catalogue item can fill: field to text, how, source."""
     item = catalogue.find(id)
-    found = {"kind": (item.kind, "", f"catalogue {id}")}
+    found = {"kind": (item.kind, "", f"catalogue:{id}")}
     quantities = {
         **{field: item.size.get(field) for field in _SIZES},
         "mass": item.mass_empty,
@@ -56,5 +56,5 @@ def _typical(id: str) -> dict[str, tuple[str, str, str]]:
     }
     for field, quantity in quantities.items():
         if quantity is not None:
-            found[field] = (quantity.text, quantity.how, f"catalogue {id}")
+            found[field] = (quantity.text, quantity.how, f"catalogue:{id}")
     return found
