@@ -23,6 +23,10 @@ CANCELS = 3.0
 """From here on, terms so many times their sum leave a result that carries few of their digits."""
 
 
+FINEST, FINEST_DEGREE = 12, 3
+"""Decimals past which nothing prints, and past which no temperature does."""
+
+
 @dataclass(frozen=True)
 class Reading:
     """A number as printed, in SI, and half a unit of its last printed place."""
@@ -61,7 +65,8 @@ class _Printer:
         if shown == "clock":
             return Reading(printed, 30.0)
         power = int(f"{number:.{self.digits - 1}e}".partition("e")[2])
-        return Reading(printed, 0.5 * 10.0 ** (power - self.digits + 1) * factor)
+        place = max(power - self.digits + 1, -FINEST_DEGREE if unit == "K" else -FINEST)
+        return Reading(printed, 0.5 * 10.0**place * factor)
 
     def figure(self, one: Figure) -> Reading:
         return self.read(float(one), one.unit, one.shown)

@@ -42,7 +42,7 @@ def work(case: Case) -> list[Verdict]:
     try:
         bench = _Bench(case)
     except (CaseError, CurbwrightError, ArithmeticError) as fault:
-        return [Verdict(case, name, "fault", f"{fault}") for name in case.expected]
+        return [Verdict(case, name, "fault", one_line(fault)) for name in case.expected]
     return [_verdict(case, name, bench) for name in case.expected]
 
 
@@ -58,7 +58,7 @@ def _verdict(case: Case, name: str, bench: _Bench) -> Verdict:
             return Verdict(case, name, "agreed" if agrees else "differs", f"{bool(answer.value)}")
         wanted, scale = in_unit(printed, answer.unit)
     except (CaseError, CurbwrightError, ArithmeticError) as fault:
-        return Verdict(case, name, "fault", f"{fault}")
+        return Verdict(case, name, "fault", one_line(fault))
     off = abs(answer.value - wanted)
     rel_tol, abs_tol = printed.get("rel_tol", case.rel_tol), printed.get("abs_tol", case.abs_tol)
     allowed = max(rel_tol * abs(wanted), abs_tol * scale, EXACT * abs(wanted))
@@ -66,6 +66,11 @@ def _verdict(case: Case, name: str, bench: _Bench) -> Verdict:
     return Verdict(
         case, name, "agreed" if off <= allowed else "differs", f"{here}, off {_share(off, wanted)}"
     )
+
+
+def one_line(fault: Exception) -> str:
+    """Return what a fault says on one line; a build file's problems come on several."""
+    return "; ".join(str(fault).splitlines())
 
 
 def _share(off: float, wanted: float) -> str:
@@ -134,7 +139,10 @@ class _Bench:
         card = equation_called(name)
         _same_arguments(card, wiring)
         arguments = {word: self.number(operand, card.units[word]).value for word, operand in wiring.items()}
-        return Number(float(card.function(**arguments)), card.units["return"])
+        result = card.function(**arguments)
+        if isinstance(result, complex):
+            raise CaseError(f"{card.name} gives no real number")
+        return Number(float(result), card.units["return"])
 
     def _schedule(self, way: Mapping[str, Any]) -> Number:
         """Sum one equation over the rows of a tabular input; a column's name wires that column."""
@@ -181,7 +189,7 @@ class _Bench:
             raise CaseError(f"{way['table']} has no column {way['column']}")
         text = row[way["column"]]
         found = units.read(text, way["kind"])
-        unit = units.KINDS[way["kind"]].unit
+        unit = unit_of(way["kind"])
         return Number(float(found), unit)
 
     def _row(self, way: Mapping[str, Any]) -> Mapping[str, str]:
@@ -192,7 +200,7 @@ class _Bench:
             if all(one.get(key) == cell for key, cell in way.get("row", {}).items())
         ]
         for column, rule in way.get("up_to", {}).items():
-            unit = units.KINDS[rule["kind"]].unit
+            unit = unit_of(rule["kind"])
             asked = self.number(rule["of"], unit).value
             rows = [one for one in rows if float(units.read(one[column], rule["kind"])) >= asked][:1]
         if len(rows) != 1:
@@ -231,6 +239,13 @@ def equation_called(name: str) -> Card:
     return card_of(found)
 
 
+def unit_of(kind: str) -> str:
+    """Return the SI unit of a kind of quantity."""
+    if kind not in units.KINDS:
+        raise CaseError(f"{kind} is not a kind of quantity")
+    return units.KINDS[kind].unit
+
+
 def si_unit(given: Mapping[str, Any]) -> str:
     """Return the SI unit of an input that says no more than its own."""
     return units.factor(given["unit"])[0]
@@ -254,7 +269,10 @@ def in_unit(given: Mapping[str, Any], unit: str | None) -> tuple[float, float]:
 
 def figure(case: Case, build: str, id: str) -> Number:
     """Return a figure of a build file, given as a file beside the case or as TOML text."""
-    figures = _figures(build if "\n" in build else (case.folder / build).read_text(encoding="utf-8"))
+    try:
+        figures = _figures(build if "\n" in build else (case.folder / build).read_text(encoding="utf-8"))
+    except OSError as error:
+        raise CaseError(f"{build} cannot be opened: {error.strerror}") from None
     if id not in figures:
         raise CaseError(f"the build has no figure {id}")
     return Number(float(figures[id]), figures[id].unit)

@@ -8,9 +8,20 @@ from pathlib import Path
 from typing import Any
 
 HOWS = ("read", "computed", "memory", "practice")
-ROUTES = (
-    "equation", "schedule", "sum", "quotient", "at_least", "table", "figure", "step", "not_answered",
-)  # fmt: skip
+NEEDED = ("id", "what", "inputs", "expected", "source", "how", "answers")
+OBJECTS = ("inputs", "expected", "source", "answers")
+ROUTES: dict[str, tuple[str, ...]] = {
+    "equation": ("with",),
+    "schedule": ("over", "with"),
+    "sum": ("unit",),
+    "quotient": ("unit",),
+    "at_least": ("unit",),
+    "table": ("column", "kind"),
+    "figure": ("build",),
+    "step": (),
+    "not_answered": (),
+}
+"""Each way to answer, by the word that names it, and what else it must say."""
 
 
 class CaseError(Exception):
@@ -98,15 +109,15 @@ def _problems(row: Any) -> list[str]:
     """Return everything wrong with the form of one case."""
     if not isinstance(row, dict):
         return ["is not an object"]
-    problems = [
-        f"has no {word}"
-        for word in ("id", "what", "inputs", "expected", "source", "how", "answers")
-        if word not in row
-    ]
+    problems = [f"has no {word}" for word in NEEDED if word not in row]
+    problems += [f"{word} is not an object" for word in OBJECTS if not isinstance(row.get(word, {}), dict)]
     if problems:
         return problems
-    if "rel_tol" not in row and "abs_tol" not in row:
+    if not row.keys() & {"rel_tol", "abs_tol"}:
         problems.append("has neither rel_tol nor abs_tol")
+    problems += [
+        f"{word} is not a number" for word in ("rel_tol", "abs_tol") if not _is_number(row.get(word, 0))
+    ]
     if row["how"] not in HOWS:
         problems.append(f"how is {row['how']!r}, not one of {', '.join(HOWS)}")
     if not row["expected"]:
@@ -116,15 +127,38 @@ def _problems(row: Any) -> list[str]:
         f"{name} is answered but not expected" for name in row["answers"] if name not in row["expected"]
     ]
     problems += [
-        f"{name} is expected without a value and a unit" for name, one in row["expected"].items()
-        if not isinstance(one, dict) or {"value", "unit"} - set(one)
-    ]  # fmt: skip
-    for name, way in [
-        *row["answers"].items(),
-        *((step.get("name", "a step"), step) for step in row.get("steps", ())),
-    ]:
-        if not _route(way):
-            problems.append(f"{name} is answered by none of {', '.join(ROUTES)}")
+        f"{name} is expected without a value and a unit"
+        for name in row["expected"]
+        if not _has_value(row["expected"][name])
+    ]
+    problems += [
+        f"{name} is given without a value and a unit, or rows and columns"
+        for name in row["inputs"]
+        if not _is_input(row["inputs"][name])
+    ]
+    for name, way in row["answers"].items():
+        problems += [f"{name} {problem}" for problem in _wrong_with(way)]
+    for number, step in enumerate(row.get("steps", ()), 1):
+        if not isinstance(step, dict) or not isinstance(step.get("name"), str):
+            problems.append(f"step {number} has no name")
+        else:
+            problems += [f"step {step['name']} {problem}" for problem in _wrong_with(step)]
+    return problems
+
+
+def _wrong_with(way: Any) -> list[str]:
+    """Return what is wrong with an answer or a step, and with those inside it."""
+    route = _route(way)
+    if not route:
+        return [f"is answered by none of {', '.join(ROUTES)}"]
+    if isinstance(way, str):
+        return []
+    problems = [f"is answered by {route} and says no {word}" for word in ROUTES[route] if word not in way]
+    inside = [*way["with"].values()] if isinstance(way.get("with"), dict) else []
+    inside += [one for word in ("sum", "quotient", "at_least") for one in way.get(word, ())]
+    for one in inside:
+        if isinstance(one, dict) and not _has_value(one):
+            problems += _wrong_with(one)
     return problems
 
 
@@ -133,3 +167,17 @@ def _route(way: Any) -> str:
     if isinstance(way, str):
         return "step"
     return next((route for route in ROUTES if isinstance(way, dict) and route in way), "")
+
+
+def _has_value(one: Any) -> bool:
+    return isinstance(one, dict) and isinstance(one.get("unit"), str) and _is_number(one.get("value"))
+
+
+def _is_number(value: Any) -> bool:
+    return isinstance(value, int | float)
+
+
+def _is_input(one: Any) -> bool:
+    if isinstance(one, dict) and {"columns", "rows"} <= one.keys():
+        return isinstance(one["columns"], dict) and isinstance(one["rows"], dict) and bool(one["rows"])
+    return _has_value(one)

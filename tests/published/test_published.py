@@ -98,6 +98,11 @@ def test_a_wrong_value_differs(tmp_path: Path) -> None:
         ),
         ({"inputs": {"centre": {"value": 110, "unit": "lb"}, "axle": {"value": 125, "unit": "in"}}}, "lb"),
         (
+            {"answers": {"share": {"figure": "balance.x", "build": "no_such.toml"}}},
+            "no_such.toml cannot be opened",
+        ),
+        ({"answers": {"share": {"figure": "balance.x", "build": '[cart]\nname = "x"\n'}}}, "the trailer"),
+        (
             {"answers": {"share": {"table": "towing/no_such", "row": {}, "column": "x", "kind": "mass"}}},
             "no table",
         ),
@@ -116,7 +121,13 @@ def test_what_cannot_be_worked_is_a_fault_that_says_why(
     [
         ({"answers": {}}, "share has no answer"),
         ({"answers": {"share": {"guess": 12}}}, "answered by none of"),
-        ({"rel_tol": None}, ""),
+        ({"rel_tol": None}, "neither rel_tol nor abs_tol"),
+        ({"rel_tol": "close"}, "rel_tol is not a number"),
+        ({"inputs": {"centre": 110}}, "centre is given without a value and a unit"),
+        ({"inputs": []}, "inputs is not an object"),
+        ({"answers": {"share": {"equation": "balance.tongue_share"}}}, "says no with"),
+        ({"answers": {"share": {"sum": [{"guess": 1}], "unit": "1"}}}, "answered by none of"),
+        ({"steps": [{"equation": "balance.moment", "with": {}}]}, "step 1 has no name"),
         ({"how": "hearsay"}, "hearsay"),
         ({"expected": {}}, "expects nothing"),
     ],
