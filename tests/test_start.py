@@ -8,9 +8,9 @@ import sys
 from pathlib import Path
 
 import pytest
-from benchmarks.start import Starts, measure
 from click.testing import CliRunner, Result
 
+from benchmarks.start import Starts, measure
 from curbwright.build import examples
 from curbwright.cli import main
 
@@ -39,7 +39,10 @@ def imported(*arguments: str) -> tuple[int, set[str]]:
     return code, set(tops)
 
 
-@pytest.mark.parametrize("arguments", [["--help"], *([name, "--help"] for name in main.commands)], ids=" ".join)
+HELPS = [["--help"], *([name, "--help"] for name in main.commands)]
+
+
+@pytest.mark.parametrize("arguments", HELPS, ids=" ".join)
 def test_help_imports_click_and_nothing_else(arguments: list[str]) -> None:
     assert imported(*arguments) == (0, {"click", "curbwright"})
 
