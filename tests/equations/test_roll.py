@@ -25,6 +25,21 @@ def test_the_coupled_threshold_is_where_moments_about_the_tip_line_vanish(share:
     assert np.dot(np.cross(arm, pull), tire - ball) == pytest.approx(0.0, abs=1e-12)
 
 
+@pytest.mark.parametrize("across", [-0.08, 0.03])
+def test_off_centre_the_line_on_that_side_is_nearer(across: float) -> None:
+    """The same moments with the centre of gravity off the centre line, towards either side."""
+    centre = AXLE * 0.9
+    place = {"track": TRACK, "centre": centre, "axle": AXLE, "height": HEIGHT, "ball_height": BALL}
+    threshold = balance.coupled_roll_threshold_off_centre(**place, across=across)
+    side = math.copysign(1.0, across)
+    ball, tire = np.array([0.0, 0.0, BALL]), np.array([AXLE, side * TRACK / 2, 0.0])
+    arm, pull = np.array([centre, across, HEIGHT]) - ball, np.array([0.0, side * threshold, -1.0])
+    assert np.dot(np.cross(arm, pull), tire - ball) == pytest.approx(0.0, abs=1e-12)
+    assert threshold < balance.coupled_roll_threshold(**place)
+    centred = balance.coupled_roll_threshold_off_centre(**place, across=0.0)
+    assert centred == pytest.approx(balance.coupled_roll_threshold(**place))
+
+
 def test_without_tongue_load_the_coupled_threshold_is_the_stability_factor() -> None:
     coupled = balance.coupled_roll_threshold(
         track=TRACK, centre=AXLE, axle=AXLE, height=HEIGHT, ball_height=BALL

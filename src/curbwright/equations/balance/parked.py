@@ -137,16 +137,16 @@ def snow_on_roof(roof_snow: KilogramsPerSquareMetre, area: SquareMetres) -> Kilo
 
 @equation("statics:flap on the windward side", uncited=True)
 def hatch_moment(
-    *, pressure: Pascals, coefficient: Number, area: SquareMetres, depth: Metres, angle: Radians, hinge: Metres,
-    track: Metres, half_width: Metres,
+    *, pressure: Pascals, coefficient: Number, area: SquareMetres, depth: Metres, angle: Radians,
+    hinge: Metres, track: Metres, half_width: Metres,
 ) -> NewtonMetres:  # fmt: skip
     """Overturning moment of the wind on a hatch held open on the windward side.
 
     Drag on its upright share acts at the middle of the flap, uplift on its flat share at its reach beyond the
     far wheels. ``angle`` is its rise above the horizontal, ``half_width`` the wall it hinges on.
 
-    >>> round(hatch_moment(pressure=100, coefficient=1.0, area=2.0, depth=1.0, angle=0.0, hinge=2.0, track=1.5,
-    ...                    half_width=0.8), 6)
+    >>> float(hatch_moment(
+    ...     pressure=100, coefficient=1.0, area=2.0, depth=1.0, angle=0.0, hinge=2.0, track=1.5, half_width=0.8))
     410.0
     """
     return pressure * coefficient * area * (

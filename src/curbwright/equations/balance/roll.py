@@ -45,6 +45,21 @@ def coupled_roll_threshold(
     return (track / 2) * (centre / axle) / (height - ball_height * (1 - centre / axle))
 
 
+@equation("roll-threshold:coupled single axle", uncited=True)
+def coupled_roll_threshold_off_centre(
+    *, track: Metres, across: Metres, centre: Metres, axle: Metres, height: Metres, ball_height: Metres
+) -> Number:
+    """Side pull that tips a coupled single-axle trailer whose centre of gravity stands off the centre line.
+
+    Towards the side it stands on. On the centre line it is the coupled threshold.
+
+    >>> round(coupled_roll_threshold_off_centre(
+    ...     track=1.5, across=-0.05, centre=3.0, axle=3.0, height=1.0, ball_height=0.45), 6)
+    0.7
+    """
+    return ((track / 2) * (centre / axle) - abs(across)) / (height - ball_height * (1 - centre / axle))
+
+
 @equation("roll-practice-note:real against rigid")
 def derated_threshold(threshold: Number, factor: Number) -> Number:
     """Threshold of a real trailer, whose springs and tires give.

@@ -1,4 +1,4 @@
-"""What a roll-up is made of: panels by area, water by volume, what is left of a load, and how far it may be off."""
+"""What a roll-up is made of: panels by area, water by volume, what is left, and how far it may be off."""
 
 from curbwright.figures import equation
 from curbwright.quantities import (
