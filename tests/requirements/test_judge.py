@@ -25,7 +25,8 @@ def row(**changes: str) -> Requirement:
         "id": "rule.load", "quantity": "rig.load", "comparator": ">=",
         "limit_value": "100 kg", "limit_kind": "mass",
         "says": "the rig carries at least 100 kg", "why": "it floats otherwise",
-        "clause": "1.2", "edition": "2026", "source": "trade-practice", "how": "practice", "severity": "should",
+        "clause": "1.2", "edition": "2026", "source": "trade-practice", "how": "practice",
+        "severity": "should",
     }  # fmt: skip
     return Requirement(**{**words, **changes})
 

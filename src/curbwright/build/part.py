@@ -108,10 +108,10 @@ class Part(BaseModel):
         path = f"{self._path}.{field}" if self._path else field
         kind = self.kind_of(field)
         unit = KINDS[kind].unit if kind else "1"
-        says = str(extra["says"])
+        says = _in_short(str(extra["says"]))
         if self._label():
             says = f"{self._label()}: {says}"
-        shown = str(extra["shown"]) or None
+        shown = str(extra["shown"]) or ("%" if kind == "share" else None)
         if value is None:
             return Entry(None, says, unit, path)
         typed = value.text if isinstance(value, Measure) else str(value)
@@ -156,6 +156,12 @@ class Part(BaseModel):
                 yield field, value
             elif isinstance(value, dict):
                 yield from ((f"{field}.{key}", one) for key, one in value.items() if isinstance(one, Part))
+
+
+def _in_short(says: str) -> str:
+    """What a field is, without the directions that follow a semicolon or stand in brackets."""
+    short = says.partition(";")[0]
+    return short.rpartition(" (")[0] if short.endswith(")") else short
 
 
 def _marks(annotation: Any) -> Iterator[Any]:

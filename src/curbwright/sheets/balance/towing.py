@@ -51,6 +51,7 @@ def _axles(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
     sheet.largest("each", "heaviest load on one axle", each)
     rating = sheet.given(build.trailer.axle["rating"])
     sheet.work("rating_all", "rating of all axles together", eq.tires_together, rating=rating, count=count)
+    sheet.given(build.trailer["gross_rating"])
 
 
 def _tilted(
@@ -207,9 +208,11 @@ def _coupling(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksh
     }
     if ratings:
         sheet.smallest("rating", "lowest rating of coupler, ball and chain given", ratings)
-    for field in ("rating", "ball_rating", "chain_rating"):
+    for field in ("rating", "ball_rating", "chain_rating", "ball"):
         with sheet.attempt():
             sheet.given(coupler[field])
+    if coupler.ball_on_vehicle is not None:
+        sheet.given(coupler["ball_on_vehicle"])
     sheet.given(coupler["chain_count"])
 
 

@@ -1,0 +1,165 @@
+"""Findings for the screen: each requirement once, with every case that it fails or passes in."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from textwrap import wrap
+
+from curbwright.figures import Figure, Worksheet
+from curbwright.figures.printing import shown
+from curbwright.requirements import Finding, Requirement
+from curbwright.sheets import Worksheets
+from curbwright.units import show
+
+WIDTH = 100
+MOST_CASES = 6
+"""How many cases of one requirement are listed: the worst."""
+MARKS = {"fail": "FAIL", "cannot tell": "  ? ", "pass": "  ok"}
+INDENT = " " * 6
+ASKS = {">=": "at least", "<=": "at most", "==": "exactly"}
+KNOWN = {"memory": "recalled, not read: look it up", "practice": "common practice"}
+
+Line = tuple[str, str]
+
+
+class Verdicts:
+    """Prints findings in the units of one cart."""
+
+    def __init__(self, sheets: Worksheets) -> None:
+        self.system = sheets.build.cart.units
+        self.titles = {part.id: part.title for part in _sections(sheets)}
+
+    def full(self, findings: list[Finding], style: str) -> Iterator[Line]:
+        """Yield each requirement with its cases, why it is asked, who asks it, and where the working is."""
+        for held in _by_requirement(findings):
+            row = held[0].requirement
+            yield from self._headed(held[0], style)
+            if held[0].verdict == "cannot tell":
+                yield from self._unsettled(held)
+                continue
+            yield from self._cases(held)
+            yield from _told(row.why, INDENT)
+            yield from _told(f"{_authority(row)}. Working: show {_figure_id(held[0])}", INDENT)
+
+    def brief(self, findings: list[Finding], most: int, style: str) -> Iterator[Line]:
+        """Yield each requirement with its tightest case only, the tightest requirements first."""
+        for held in _by_requirement(findings)[:most]:
+            yield from self._headed(held[0], style)
+            yield from self._cases(held[:1])
+
+    def _headed(self, finding: Finding, style: str) -> Iterator[Line]:
+        mark = MARKS[finding.verdict]
+        lines = wrap(f"{mark.strip()} {finding.requirement.says}", WIDTH - 4, subsequent_indent="  ")
+        first = lines[0].removeprefix(mark.strip()).strip()
+        yield f"{mark}  {first}", style
+        yield from ((f"{INDENT}{line.strip()}", style) for line in lines[1:])
+
+    def _cases(self, held: list[Finding]) -> Iterator[Line]:
+        """The worst cases in columns; a name too long for its column stands on a line of its own."""
+        listed = held[:MOST_CASES]
+        names = self._names(listed)
+        numbers = [self._numbers(finding) for finding in listed]
+        values = max(len(value) for value, _ in numbers)
+        room = WIDTH - len(INDENT) - values - 4 - max(len(rest) for _, rest in numbers)
+        column = max((len(name) for name in names if len(name) <= room), default=2)
+        for name, (value, rest) in zip(names, numbers, strict=True):
+            if len(name) > room:
+                yield from _told(name, INDENT, "plain")
+                name = ""
+            yield from _told(f"{name:<{column}}  {value:>{values}}  {rest}", INDENT, "plain")
+        if len(held) > len(listed):
+            yield f"{INDENT}and {len(held) - len(listed)} more", "plain"
+
+    def _names(self, held: list[Finding]) -> list[str]:
+        """What was held: the figure's name, and the case or thing where the name does not say it."""
+        pairs = [self._name(finding) for finding in held]
+        if len(pairs) > 1 and len({name for name, _ in pairs}) == 1 and all(title for _, title in pairs):
+            return [title for _, title in pairs]
+        return [f"{name}, {title}" if title else name for name, title in pairs]
+
+    def _name(self, finding: Finding) -> tuple[str, str]:
+        assert finding.provided is not None  # noqa: S101 - a verdict has both sides
+        name = finding.provided.name
+        if finding.id == finding.requirement.id:
+            return name, ""
+        title = self.titles.get(finding.provided.id.rpartition(".")[0], "")
+        said = title.partition(":")[0].casefold() in name.casefold()
+        return name, "" if said else title
+
+    def _numbers(self, finding: Finding) -> tuple[str, str]:
+        """The value, then what is asked and the difference, all in the value's own unit."""
+        assert finding.provided is not None  # noqa: S101
+        assert finding.required is not None  # noqa: S101
+        unit = finding.provided.shown
+        asked = _shown(finding.required, self.system, unit)
+        rest = f"({ASKS[finding.requirement.comparator]} {asked})  {self._difference(finding)}"
+        return _shown(finding.provided, self.system, unit), rest.rstrip()
+
+    def _difference(self, finding: Finding) -> str:
+        assert finding.provided is not None  # noqa: S101
+        assert finding.required is not None  # noqa: S101
+        off = abs(float(finding.provided) - float(finding.required))
+        words = {"pass": "to spare", ">=": "short", "<=": "over", "==": "off"}
+        word = words["pass" if finding.verdict == "pass" else finding.requirement.comparator]
+        if finding.requirement.comparator == "==" and finding.verdict == "pass":
+            return ""
+        unit = "delta_degC" if finding.provided.unit == "K" else finding.provided.unit
+        kept = None if finding.provided.unit == "K" else finding.provided.shown
+        text = show(off, unit, system=self.system, shown=kept, digits=2 if unit == "1" else 3)
+        if off == 0:
+            return f"nothing {word}"
+        return f"{text.replace(' %', ' points')} {word}"
+
+    def _unsettled(self, held: list[Finding]) -> Iterator[Line]:
+        """Why it cannot be told, and the fields that would settle it."""
+        fields = list(dict.fromkeys(field for one in held for field in one.missing))
+        reasons = list(dict.fromkeys(one.reason for one in held if one.reason))
+        more = f", and {len(reasons) - 2} more" if len(reasons) > 2 else ""
+        yield from _told(f"{'; '.join(reasons[:2])}{more}", INDENT)
+        if any(field not in reason for field in fields for reason in reasons):
+            some = ", ".join(fields[:4]) + (f" and {len(fields) - 4} more" if len(fields) > 4 else "")
+            yield from _told(f"Settled by: {some}", INDENT)
+
+
+def _sections(sheets: Worksheets) -> Iterator[Worksheet]:
+    """Every section of every sheet, however deep."""
+    waiting = list(sheets.sheets)
+    while waiting:
+        part = waiting.pop()
+        waiting.extend(part.sections)
+        yield from part.sections
+
+
+def _by_requirement(findings: list[Finding]) -> list[list[Finding]]:
+    """Findings of one requirement together, in the order in which the first of each comes."""
+    groups: dict[str, list[Finding]] = {}
+    for finding in findings:
+        groups.setdefault(finding.requirement.id, []).append(finding)
+    return list(groups.values())
+
+
+def _shown(figure: Figure, system: str, unit: str | None) -> str:
+    if unit is not None and figure.shown is None:
+        return show(float(figure), figure.unit, system=system, shown=unit, digits=4)
+    return shown(figure, system)
+
+
+def _authority(row: Requirement) -> str:
+    clause = f"{row.clause}, {row.edition}".strip(", ")
+    known = KNOWN.get(row.how, "")
+    return _capital(f"{clause} ({known})" if clause and known else clause or known or "No clause is named")
+
+
+def _figure_id(finding: Finding) -> str:
+    return finding.provided.id if finding.provided is not None else finding.requirement.quantity
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _told(text: str, indent: str, style: str = "quiet") -> Iterator[Line]:
+    """Wrap a text, spaces at its start kept; a word longer than the line is cut."""
+    start = text[: len(text) - len(text.lstrip())]
+    for line in wrap(text.lstrip(), WIDTH, initial_indent=indent + start, subsequent_indent=indent):
+        yield line, style
