@@ -59,6 +59,8 @@ def whole(text: str) -> tuple[Row, ...]:
     'in WC'
     """
     written = _unmarked(text).replace("^", "")
+    if text.endswith("^"):
+        return ()
     for spelling in (written, written.replace(".", ""), written.replace(".", " ")):
         rows = named(" ".join(spelling.split()))
         if rows:

@@ -119,6 +119,6 @@ def r_value(words: str) -> tuple[float, str] | None:
     """
     for prefix, factor in (("rsi", 1.0), ("r", _R_VALUE)):
         rest = words[len(prefix) :].lstrip(" -")
-        if words.casefold().startswith(prefix) and rest.replace(".", "", 1).isdecimal() and rest.isascii():
+        if words.casefold().startswith(prefix) and rest[:1].isdecimal() and not rest.strip("0123456789.,"):
             return decimal(rest, words) * factor, ""
     return None

@@ -8,7 +8,7 @@ from functools import cache
 from typing import NamedTuple
 
 from curbwright.errors import UnitProblem
-from curbwright.units.expression import whole, work
+from curbwright.units.expression import NotAUnitError, readings, whole, work
 from curbwright.units.kinds import Kind
 from curbwright.units.text import quoted, refuse
 from curbwright.units.unit import Unit, capitals, table
@@ -45,14 +45,26 @@ def unknown(written: Written, word: str, kind: Kind, fitting: Callable[[Unit], b
     doubtful = _doubtful(written, written.unit, kind) or _doubtful(written, word, kind)
     if doubtful:
         return doubtful
-    same = capitals(written.unit) or capitals(word)
-    if same:
-        units = [written.unit.replace(word, each) if word else each for each in dict.fromkeys(same)]
+    meant = _in_capitals(written.unit, word, fitting)
+    if meant:
         why = "leaves its unit in doubt: capitals matter here"
-        return refuse(written.typed, why, written.suggest(*units))
+        return refuse(written.typed, why, written.suggest(*meant))
     near = _nearest(written.unit, kind, fitting) if word else None
     why = f"has no unit that is known here ({kind.says}: {kind.choices})"
     return refuse(written.typed, why, written.suggest(near) if near else kind.like)
+
+
+def _in_capitals(text: str, word: str, fitting: Callable[[Unit], bool]) -> list[str]:
+    """Return the units of the kind that differ from a text in the capitals of its unknown word only."""
+    spellings = [text.replace(word, each) for each in dict.fromkeys(capitals(word))] if word else []
+    return [each for each in dict.fromkeys((*capitals(text), *spellings)) if _readable(each, fitting)]
+
+
+def _readable(text: str, fitting: Callable[[Unit], bool]) -> bool:
+    try:
+        return any(fitting(unit) for unit, _ in readings(text))
+    except NotAUnitError:
+        return False
 
 
 def _nearest(text: str, kind: Kind, fitting: Callable[[Unit], bool]) -> str | None:

@@ -19,6 +19,8 @@ _RAISED = {"2": "²", "3": "³", "4": "⁴"}
 _FINEST = 12
 """Decimals past which nothing prints: what is left there is the noise of floating point."""
 _FINEST_DEGREE = 3
+_HAIR = 1 - 1e-9
+"""What comes this close to a limit has reached it: 63,360 in is a mile."""
 
 
 class Printed(NamedTuple):
@@ -105,7 +107,8 @@ def _unit_to_show(value: float, unit: str, system: str, shown: str | None) -> st
     home, others = _scale(kind.shown_us if system == "us" else kind.shown_si)
     size, name = abs(value), home
     for below, limit, other in others:
-        if size and (size < limit if below else size >= limit):
+        reached = size >= limit * _HAIR
+        if size and reached != below:
             name = other
     return name
 
@@ -142,22 +145,22 @@ def _sized(name: str, unit: str) -> Unit:
 def _in_unit(value: float, name: str, unit: str, digits: int) -> Printed:
     sized = _sized(name, unit)
     number = (value - sized.offset) / sized.factor
-    if unit == "K":
-        number = round(number, _FINEST_DEGREE)
-    rounded, text = _rounded(number, digits)
+    rounded, text = _rounded(number, digits, _FINEST_DEGREE if unit == "K" else _FINEST)
     printed = _pretty(name)
     gap = " " if printed and not printed.startswith("/") and printed != "°" else ""
     return Printed(f"{text}{gap}{printed}", rounded, printed, sized.factor)
 
 
-def _rounded(number: float, digits: int) -> tuple[float, str]:
+def _rounded(number: float, digits: int, finest: int = _FINEST) -> tuple[float, str]:
     """Return a number rounded to significant digits, and the same as text with commas and no idle zeros.
 
     >>> _rounded(15246.0, 4), _rounded(0.00012344, 3), _rounded(-1e-17, 4)
     ((15250.0, '15,250'), (0.000123, '0.000123'), (0.0, '0'))
     """
-    places = min(max(0, digits - 1 - _power(number, digits)), _FINEST)
-    rounded = round(float(f"{number:.{digits - 1}e}"), places) + 0.0
+    places = max(0, digits - 1 - _power(number, digits))
+    rounded = float(f"{number:.{digits - 1}e}")
+    if places > finest:
+        places, rounded = finest, round(number, finest) + 0.0
     text = f"{rounded:,.{places}f}"
     return rounded, text.rstrip("0").rstrip(".") if "." in text else text
 

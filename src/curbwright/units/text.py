@@ -48,19 +48,23 @@ def plain(typed: str) -> str:
     return " ".join(words.split())
 
 
+def printable(words: str) -> str:
+    """Return a text with every character that does not print replaced by a question mark."""
+    return "".join(sign if sign.isprintable() else "?" for sign in words)
+
+
 def quoted(typed: str) -> str:
     """Return a text in quotes, fit to print: cut when long, odd characters replaced.
 
     >>> quoted("62 lb\\x00")
     '"62 lb?"'
     """
-    cut = typed if len(typed) <= 32 else typed[:28] + "..."
-    return '"' + "".join(sign if sign.isprintable() else "?" for sign in cut) + '"'
+    return f'"{printable(typed if len(typed) <= 32 else typed[:28] + "...")}"'
 
 
 def refuse(typed: str, why: str, try_this: str) -> UnitProblem:
     """Return the problem of a text, ready to be raised."""
-    return UnitProblem(f"{quoted(typed)} {why}", try_this)
+    return UnitProblem(f"{quoted(typed)} {why}", printable(try_this))
 
 
 def tokens(words: str) -> list[Token]:
