@@ -196,6 +196,13 @@ def test_solve_refuses_an_interval_without_a_root():
         )
 
 
+def test_solve_refuses_an_end_that_gives_no_number():
+    on = Worksheet("one", "One")
+    share = on.given(entry("a.share", 1e200, "1"))
+    with pytest.raises(SheetError, match="no root between"):
+        on.solve("times", "times", product, for_="times", between=(-1e200, 1e200), share=share)
+
+
 def test_solve_finds_a_root_at_either_end():
     on, made = sheet()
     stove, moment = on.lines[0], made["moment"]

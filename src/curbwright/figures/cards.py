@@ -17,8 +17,11 @@ from typing import Any, TypeVar, get_type_hints
 from curbwright.errors import NotAnEquation
 
 PRINTED = (
-    ast.BinOp, ast.UnaryOp, ast.Add, ast.Sub, ast.Mult, ast.Div, ast.Pow, ast.USub, ast.Name, ast.Constant, ast.Load,
+    ast.BinOp, ast.UnaryOp, ast.Add, ast.Sub, ast.Mult, ast.Div, ast.Pow, ast.USub, ast.Name, ast.Constant,
+    ast.Load,
 )  # fmt: skip
+"""What an expression may be made of besides calls."""
+
 F = TypeVar("F", bound=Callable[..., Any])
 
 ALLOWED_CALLS = frozenset(

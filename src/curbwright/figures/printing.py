@@ -18,7 +18,13 @@ _SIGNS: dict[type[ast.operator], str] = {
 }  # fmt: skip
 _BINDS: dict[type[ast.operator], int] = {ast.Add: 1, ast.Sub: 1, ast.Mult: 2, ast.Div: 2, ast.Pow: 4}
 _POWERS = {2.0: "²", 3.0: "³", 4.0: "⁴"}
-_CALLS = {"minimum": "the smaller of", "maximum": "the larger of", "sqrt": "√", "arctan": "atan", "arcsin": "asin"}
+_CALLS = {
+    "minimum": "the smaller of",
+    "maximum": "the larger of",
+    "sqrt": "√",
+    "arctan": "atan",
+    "arcsin": "asin",
+}
 
 
 def shown(figure: Figure, system: str = "us", digits: int = DIGITS) -> str:
@@ -44,31 +50,49 @@ def line(figure: Figure, system: str = "us") -> list[str]:
         case Given(path, typed, how, assumed, source):
             known = f", {how}" if how else ""
             if assumed:
-                return [f"{figure.name} = {result}   assumed ({source or 'typical'}{known}); set {path} to your own"]
+                stands_in = f"assumed ({source or 'typical'}{known}); set {path} to your own"
+                return [f"{figure.name} = {result}   {stands_in}"]
             written = f" as typed: {typed}" if typed and typed != result else ""
             return [f"{figure.name} = {result}   [{path}{written}{known}]"]
         case Tabled(source, row):
             return [f"{figure.name} = {result}   [{source}{', ' + row if row else ''}]"]
         case Worked(card, inputs):
-            return [f"{figure.name} = {_formula(card)}", *_numbers(card, inputs, system), f"  = {result}   [{card.source}]"]
+            return [
+                f"{figure.name} = {_formula(card)}",
+                *_numbers(card, inputs, system),
+                f"  = {result}   [{card.source}]",
+            ]
         case Summed(terms):
             rows = [f"    {shown(term, system):>14}  {term.name}" for term in terms]
             return [f"{figure.name}, the sum of", *rows, f"  = {result}"]
         case Scheduled(card, rows_):
-            return [f"{figure.name}, the sum over rows of {_formula(card)}", *_schedule(figure, card, rows_, system), f"  = {result}   [{card.source}]"]
+            return [
+                f"{figure.name}, the sum over rows of {_formula(card)}",
+                *_schedule(figure, card, rows_, system),
+                f"  = {result}   [{card.source}]",
+            ]
         case Solved(card, unknown, inputs):
             asked = unknown.replace("_", " ")
             back = dict(inputs) | {unknown: figure}
             put_in = [each.replace("  = ", "  put back: 0 ≈ ", 1) for each in _numbers(card, back, system)]
-            return [f"{figure.name}: the {asked} for which {_formula(card)} = 0", f"  = {result}   [{card.source}]", *put_in]
+            return [
+                f"{figure.name}: the {asked} for which {_formula(card)} = 0",
+                f"  = {result}   [{card.source}]",
+                *put_in,
+            ]
         case Governing(rule, cases, chosen):
-            rows = [f"    {shown(case, system):>14}  {label}{'  <' if label == chosen else ''}" for label, case in cases.items()]
+            rows = [
+                f"    {shown(case, system):>14}  {label}{'  <' if label == chosen else ''}"
+                for label, case in cases.items()
+            ]
             return [f"{figure.name}, the {rule} of", *rows, f"  = {result}   ({chosen})"]
 
 
 def working(figure: Figure, system: str = "us") -> str:
     """Return a figure's whole working as text, from the build file down to the result."""
-    return "\n".join(text for one in walk(figure) for text in (f"{one.id}", *(f"  {each}" for each in line(one, system))))
+    return "\n".join(
+        text for one in walk(figure) for text in (f"{one.id}", *(f"  {each}" for each in line(one, system)))
+    )
 
 
 def _formula(card: Card) -> str:
@@ -91,7 +115,9 @@ def _schedule(total: Figure, card: Card, rows: dict[str, dict[str, Figure]], sys
     heads = [word for word in card.units if word != "return"]
     table = [["", *(head.replace("_", " ") for head in heads), "gives"]]
     for label, row in rows.items():
-        result = units.show(float(card.function(**row)), total.unit, system=system, shown=total.shown, digits=DIGITS)
+        result = units.show(
+            float(card.function(**row)), total.unit, system=system, shown=total.shown, digits=DIGITS
+        )
         table.append([label, *(shown(row[head], system) for head in heads), result])
     widths = [max(len(each[column]) for each in table) for column in range(len(table[0]))]
     return ["    " + "  ".join(cell.ljust(width) if n == 0 else cell.rjust(width)

@@ -217,8 +217,10 @@ class Worksheet:
 
 
 def _bisect(residual: Callable[[float], float], low: float, high: float) -> float | None:
-    """Return the root of a continuous function between two ends of opposite sign, to the last bit, or None."""
+    """Return the root of a function between two ends of opposite sign, to the last bit, or None."""
     at_low, at_high = residual(low), residual(high)
+    if not (math.isfinite(at_low) and math.isfinite(at_high)):
+        return None
     if at_low == 0.0 or at_high == 0.0:
         return low if at_low == 0.0 else high
     if (at_low > 0) == (at_high > 0):

@@ -146,7 +146,8 @@ def hatch_moment(
     far wheels. ``angle`` is its rise above the horizontal, ``half_width`` the wall it hinges on.
 
     >>> float(hatch_moment(
-    ...     pressure=100, coefficient=1.0, area=2.0, depth=1.0, angle=0.0, hinge=2.0, track=1.5, half_width=0.8))
+    ...     pressure=100, coefficient=1.0, area=2.0, depth=1.0, angle=0.0, hinge=2.0, track=1.5,
+    ...     half_width=0.8))
     410.0
     """
     return pressure * coefficient * area * (
