@@ -72,5 +72,7 @@ $(RUNTIME): $(BIN)/python pyproject.toml constraints.txt
 
 $(TEST): $(RUNTIME)
 	@echo "== Installing what the tests need (a minute or two, the first time)"
-	@$(PIP) install --constraint constraints.txt --no-build-isolation --editable ".[test]"
+	@$(BIN)/python -c 'import tomllib; project = tomllib.load(open("pyproject.toml", "rb"))["project"]; \
+	  print(*project["optional-dependencies"]["test"], sep="\n")' > $(VENV)/test.txt
+	@$(PIP) install --constraint constraints.txt --requirement $(VENV)/test.txt
 	@touch $@

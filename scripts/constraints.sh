@@ -1,6 +1,7 @@
 #!/bin/sh
 # Write constraints.txt: the newest version of everything the project and its tests need, as pip chooses today.
 # Run it with the oldest Python the project supports, so that every newer one finds these versions too.
+# Only versions that come ready built are chosen: a clean machine has no compiler.
 set -eu
 cd "$(dirname "$0")/.."
 python=${1:-python3}
@@ -12,7 +13,7 @@ pip="$place/venv/bin/python -m pip --disable-pip-version-check"
 # A copy is installed, so that nothing is built inside the tree.
 cp -R pyproject.toml README.md LICENSE src "$place"
 $pip install --quiet --quiet hatchling editables
-$pip install --quiet --quiet --no-build-isolation "$place[test]"
+$pip install --quiet --quiet --only-binary :all: --no-build-isolation "$place[test]"
 {
   echo "# Exact versions of everything the project and its tests need; written by: make constraints"
   echo "# Resolved with $("$python" --version) on $(uname -s)."

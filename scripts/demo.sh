@@ -8,20 +8,18 @@ echo "== Copying the example cart to $folder/cart.toml"
 rm -rf "$folder"
 "$run" new "$folder" --like flatbread >/dev/null
 
-echo "== curbwright check $folder/cart.toml"
-echo
+# The answers as data first: Python leaves with 1 when it crashes too, and only a whole answer counts as one.
 status=0
-"$run" check "$folder/cart.toml" || status=$?
-echo
-json=0
-"$run" check "$folder/cart.toml" --json >"$folder/check.json" || json=$?
-
-# A crash of Python also leaves with 1; only a whole answer counts as one.
-if [ "$status" -gt 1 ] || [ "$json" -ne "$status" ] ||
-  ! "$1/python" -c 'import json, sys; json.load(open(sys.argv[1], encoding="utf-8"))' "$folder/check.json"; then
-  echo "The check did not come to an end (exit codes $status and $json): this is a fault of the program." >&2
+"$run" check "$folder/cart.toml" --json >"$folder/check.json" || status=$?
+if [ "$status" -gt 1 ] || ! "$1/python" -m json.tool "$folder/check.json" >/dev/null 2>&1; then
+  echo "The check did not come to an end (exit code $status): a fault of the program, not of the cart." >&2
   exit 3
 fi
+
+echo "== curbwright check $folder/cart.toml"
+echo
+"$run" check "$folder/cart.toml" || [ $? -eq "$status" ]
+echo
 if [ "$status" -eq 1 ]; then
   echo "== Exit code 1: something in the example fails. That is the check's answer, not an error."
 fi
