@@ -12,14 +12,6 @@ from curbwright.errors import WrongUnit
 from curbwright.units import KINDS, factor, read, show, shown_number
 
 INCH = 0.0254
-_OWN = {
-    "clock": "clock",
-    "share": "%",
-    "wire_size": "AWG|mm2",
-    "thickness": "in|mm",
-    "mass_moment": "lb*ft|kg*m",
-}
-"""Kinds that share their SI unit with another and so name the unit they print in."""
 
 
 @pytest.mark.parametrize(
@@ -159,7 +151,7 @@ def quantities(draw: st.DrawFn) -> tuple[str, float]:
 def told(value: float, kind: str, system: str, digits: int) -> tuple[float, float, float]:
     """The number printed, the SI size of its unit, and the offset of that unit."""
     unit = KINDS[kind].unit
-    number, name, size = shown_number(value, unit, system=system, shown=_OWN.get(kind), digits=digits)
+    number, name, size = shown_number(value, unit, system=system, shown=KINDS[kind].shown, digits=digits)
     return number, size, factor(name)[2] if kind == "temperature" else 0.0
 
 
@@ -168,7 +160,7 @@ def test_what_is_printed_reads_back_as_what_was_told(
     case: tuple[str, float], system: str, digits: int
 ) -> None:
     kind, value = case
-    text = show(value, KINDS[kind].unit, system=system, shown=_OWN.get(kind), digits=digits)
+    text = show(value, KINDS[kind].unit, system=system, shown=KINDS[kind].shown, digits=digits)
     number, size, offset = told(value, kind, system, digits)
     assert len(text) <= 64
     assert "e" not in text.split(" ")[0]

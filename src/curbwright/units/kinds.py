@@ -38,6 +38,18 @@ class Kind(NamedTuple):
         return ", ".join(self.units)
 
     @property
+    def shown(self) -> str | None:
+        """What to pass to ``show`` where the SI unit alone would print as another kind does; else None.
+
+        >>> KINDS["clock"].shown, KINDS["share"].shown, KINDS["mass"].shown
+        ('clock|clock', '%|%', None)
+        """
+        first = next(kind for kind in KINDS.values() if kind.unit == self.unit)
+        if (first.shown_us, first.shown_si) == (self.shown_us, self.shown_si):
+            return None
+        return f"{self.shown_us.partition(';')[0]}|{self.shown_si.partition(';')[0]}"
+
+    @property
     def like(self) -> str:
         """The advice to write it as in the example."""
         return f'Write it like "{self.example}"'

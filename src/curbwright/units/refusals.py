@@ -16,6 +16,9 @@ from curbwright.units.unit import Unit, capitals, table
 _REPEATED = 10**12
 """A larger number is not repeated in advice."""
 
+_MOST_FEET = 15
+"""A bare length of more is not in feet on a cart."""
+
 
 class Written(NamedTuple):
     """A unit in the text it stands in."""
@@ -108,7 +111,14 @@ def with_unit(number: str, kind: Kind) -> str | None:
         return None
     if kind.name == "number":
         return number
-    return f"${number}" if kind.name == "money" else f"{number} {kind.units[0]}"
+    return f"${number}" if kind.name == "money" else f"{number} {_likely(number, kind)}"
+
+
+def _likely(number: str, kind: Kind) -> str:
+    """Return the unit of a kind that a bare number is most likely in: 48 or 5/16 of a length are inches."""
+    first = kind.units[0]
+    few = number.replace(".", "", 1).isdigit() and float(number) < _MOST_FEET
+    return "in" if first == "ft" and "in" in kind.units and not few else first
 
 
 def not_text(value: object, kind: Kind) -> UnitProblem:
