@@ -5,7 +5,7 @@ The public verbs, in the order a build file travels:
 - ``read(path)`` and ``read_text(text)`` → Build, or BuildFileProblem with everything that is wrong
 - ``work(build)`` → Worksheets: every number with its working
 - ``judge(sheets)`` → findings: each requirement held against the figures
-- ``draw(build, folder)`` → the drawings, as SVG and DXF files
+- ``draw(sheets, folder)`` → the drawings, as SVG and DXF files
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from curbwright.build.cart import Build
     from curbwright.build.file import load_text as read_text
     from curbwright.build.file import read
-    from curbwright.drawings import draw
+    from curbwright.drawings.drawing_set import draw
     from curbwright.requirements.judge import judge
     from curbwright.sheets import work
 
@@ -31,7 +31,7 @@ _WHERE = {
     "read_text": ("curbwright.build.file", "load_text"),
     "work": ("curbwright.sheets", "work"),
     "judge": ("curbwright.requirements", "judge"),
-    "draw": ("curbwright.drawings", "draw"),
+    "draw": ("curbwright.drawings.drawing_set", "draw"),
 }
 
 

@@ -108,10 +108,11 @@ def show(file: str, id: str) -> None:
 def draw(file: str, folder: str) -> None:
     """Draw the cart in FILE to scale: floor plan and curb-side elevation, as SVG and DXF."""
     build = _read(file, False)
-    from curbwright.drawings import draw as drawn
+    from curbwright.drawings.drawing_set import draw as drawn
+    from curbwright.sheets import work
 
     with _said():
-        for path in drawn(build, folder):
+        for path in drawn(work(build), folder):
             click.echo(str(path))
 
 

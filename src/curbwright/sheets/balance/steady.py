@@ -48,8 +48,9 @@ def _roll(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet)
         threshold = sheet.work(
             f"{key}_coupled",
             f"side pull that tips it coupled and rigid, {name}",
-            eq.coupled_roll_threshold,
+            eq.coupled_roll_threshold_off_centre,
             track=track,
+            across=case.across,
             centre=case.station,
             axle=axle,
             height=case.height,

@@ -1,0 +1,86 @@
+"""The drawing set of a cart: which sheets there are, and writing them."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from curbwright.drawings.backends import svg
+from curbwright.drawings.cart_parts import schedule
+from curbwright.drawings.elevation import curb_elevation
+from curbwright.drawings.paper import paper
+from curbwright.drawings.plan import plan
+from curbwright.drawings.sheet import Page, Sheet, compose
+from curbwright.drawings.title_block import TitleBlock
+from curbwright.errors import CurbwrightError
+from curbwright.sheets import Worksheets
+
+PAPERS = ("letter", "tabloid")
+READABLE = 24.0
+"""A drawing is wanted at 1/2 in = 1 ft or larger; a larger paper is taken before a smaller scale."""
+
+
+def pages(sheets: Worksheets) -> tuple[Page, ...]:
+    """Return the sheets of the set: the floor plan with the list of equipment, and the curb-side elevation."""
+    return (
+        Page("Floor plan and equipment", (plan(sheets),), schedule(sheets), "EQUIPMENT"),
+        Page("Curb-side elevation", (curb_elevation(sheets),)),
+    )
+
+
+def drawing_set(sheets: Worksheets) -> tuple[Sheet, ...]:
+    """Compose the set, each sheet on the smallest paper that holds it at a readable scale.
+
+    Raises CurbwrightError naming the sheet that no paper holds.
+    """
+    cart, wanted = sheets.build.cart, pages(sheets)
+    return tuple(
+        _composed(
+            page,
+            TitleBlock(
+                cart.name,
+                page.title,
+                cart.drawn_on or "",
+                cart.revision or "",
+                number,
+                len(wanted),
+                cart.units,
+            ),
+        )
+        for number, page in enumerate(wanted, 1)
+    )
+
+
+def _composed(page: Page, block: TitleBlock) -> Sheet:
+    made: Sheet | None = None
+    for name in PAPERS:
+        try:
+            made = compose(page, block, paper(name))
+        except CurbwrightError:
+            if name == PAPERS[-1]:
+                raise
+            continue
+        if all(placed.scale.ratio <= READABLE for placed in made.placed if placed.view.to_scale):
+            return made
+    assert made is not None  # noqa: S101 - the last paper either held it or raised
+    return made
+
+
+def draw(sheets: Worksheets, folder: str | Path) -> list[Path]:
+    """Write the drawings into a folder, made if need be: one SVG a sheet and one DXF of the set.
+
+    Returns the paths written. Raises OSError where the folder cannot be written.
+    """
+    from curbwright.drawings.backends import dxf
+
+    place = Path(folder)
+    place.mkdir(parents=True, exist_ok=True)
+    written: list[Path] = []
+    made = drawing_set(sheets)
+    for sheet in made:
+        path = place / f"{sheet.block.number}-{sheet.block.title.lower().replace(' ', '-')}.svg"
+        path.write_text(svg.write(sheet), encoding="utf-8")
+        written.append(path)
+    path = place / "cart.dxf"
+    path.write_text(dxf.write(made), encoding="utf-8")
+    written.append(path)
+    return written
