@@ -48,7 +48,7 @@ def inside(outside: Metres, wall: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def curb_middle(room: Metres, gap: Metres, size: Metres) -> Metres:
+def curb_middle(*, room: Metres, gap: Metres, size: Metres) -> Metres:
     """Middle of a thing against the curb-side wall, off the centre line towards the curb.
 
     ``room`` is the inside width, ``gap`` the space behind the thing.
@@ -60,7 +60,7 @@ def curb_middle(room: Metres, gap: Metres, size: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def street_middle(room: Metres, gap: Metres, size: Metres) -> Metres:
+def street_middle(*, room: Metres, gap: Metres, size: Metres) -> Metres:
     """Middle of a thing against the street-side wall, off the centre line towards the curb (so negative).
 
     >>> street_middle(room=2.0, gap=0.0, size=0.5)
@@ -70,7 +70,7 @@ def street_middle(room: Metres, gap: Metres, size: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def front_wall_edge(wall_back: Metres, wall: Metres, gap: Metres) -> Metres:
+def front_wall_edge(*, wall_back: Metres, wall: Metres, gap: Metres) -> Metres:
     """Front edge of a thing against the front wall, behind the front of the deck.
 
     >>> front_wall_edge(wall_back=0.0, wall=0.05, gap=0.0)
@@ -100,7 +100,7 @@ def curb_edge(middle: Metres, size: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def against_rear(rear: Metres, gap: Metres, size: Metres) -> Metres:
+def against_rear(*, rear: Metres, gap: Metres, size: Metres) -> Metres:
     """Front edge of a thing against the inside face of the rear wall.
 
     >>> against_rear(rear=2.95, gap=0.0, size=0.5)
@@ -110,7 +110,7 @@ def against_rear(rear: Metres, gap: Metres, size: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def rear_wall_edge(wall_back: Metres, room: Metres, wall: Metres, gap: Metres, size: Metres) -> Metres:
+def rear_wall_edge(*, wall_back: Metres, room: Metres, wall: Metres, gap: Metres, size: Metres) -> Metres:
     """Front edge of a thing against the rear wall, behind the front of the deck.
 
     ``room`` is the outside length from the front wall at ``wall_back``.
@@ -172,7 +172,7 @@ def corner_gap(one_way: Metres, other_way: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def corner_gap_in_space(along: Metres, across: Metres, up: Metres) -> Metres:
+def corner_gap_in_space(*, along: Metres, across: Metres, up: Metres) -> Metres:
     """Distance between the nearest corners of two things that stand apart in all three directions.
 
     >>> corner_gap_in_space(along=0.2, across=0.3, up=0.6)
@@ -232,7 +232,7 @@ def way(along: Metres, across: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def hand_over(counter: Metres, wall: Metres, shelf: Metres) -> Metres:
+def hand_over(*, counter: Metres, wall: Metres, shelf: Metres) -> Metres:
     """Reach from the edge of a counter over it and through the wall to the middle of a shelf outside.
 
     ``counter`` is the distance from that edge to the inside face of the wall.
@@ -243,8 +243,8 @@ def hand_over(counter: Metres, wall: Metres, shelf: Metres) -> Metres:
     return counter + wall + shelf / 2
 
 
-@equation("gravity-drains", uncited=True)
-def drain_outlet(rim: Metres, bowl: Metres, strainer: Metres, tailpiece: Metres, trap: Metres) -> Metres:
+@equation("gravity-drains")
+def drain_outlet(*, rim: Metres, bowl: Metres, strainer: Metres, tailpiece: Metres, trap: Metres) -> Metres:
     """Height at which a sink's waste leaves its trap.
 
     All heights are above one level, such as the deck.
@@ -255,8 +255,8 @@ def drain_outlet(rim: Metres, bowl: Metres, strainer: Metres, tailpiece: Metres,
     return rim - bowl - strainer - tailpiece - trap
 
 
-@equation("gravity-drains", uncited=True)
-def fall_needed(run: Metres, drop: Metres, per: Metres) -> Metres:
+@equation("gravity-drains")
+def fall_needed(*, run: Metres, drop: Metres, per: Metres) -> Metres:
     """Fall of a drain over its run at a slope given as a drop in a length.
 
     >>> fall_needed(run=2.0, drop=0.02, per=1.0)
@@ -265,7 +265,7 @@ def fall_needed(run: Metres, drop: Metres, per: Metres) -> Metres:
     return run * drop / per
 
 
-@equation("gravity-drains", uncited=True)
+@equation("gravity-drains")
 def highest_inlet(outlet: Metres, fall: Metres) -> Metres:
     """Highest tank inlet that a drain can still run down to.
 
@@ -276,7 +276,7 @@ def highest_inlet(outlet: Metres, fall: Metres) -> Metres:
 
 
 @equation("geometry", uncited=True)
-def deck_needed(deck: Metres, row: Metres, room: Metres) -> Metres:
+def deck_needed(*, deck: Metres, row: Metres, room: Metres) -> Metres:
     """Length of deck on which a row fits that now has ``room`` along its wall.
 
     >>> deck_needed(deck=3.0, row=3.2, room=2.9)

@@ -54,7 +54,7 @@ def _ignition(space: Space, sheet: Worksheet, box: Box) -> None:
     """The distance to the nearest flame or spark that no wall stands between."""
     others = [other for other in space.boxes.values() if not other.kind.is_("bottle")]
     if space.build.shell is not None:
-        others = [other for other in others if other.zone != "inside"]
+        others = [other for other in others if other.zone != "inside" or other.thing.sealed_off]
     sources = [other for other in others if other.flame or other.kind.is_("spark")]
     if not sources:
         return

@@ -44,7 +44,7 @@ def rear_clearances(space: Space, sheet: Worksheet) -> None:
             space.all_placed()
             if box.zone == "inside":
                 _one(below, box, "rear", _behind(space, box), _into_room(box))
-            elif burning_walls(space):
+            elif burning_walls(space) and box.zone != "roof":
                 clear = write_distance(below, "clear", f"{box.name} to the shell", box, space.outside, SPACE)
                 asked = below.given(box.thing["clear_rear"])
                 write_spare(below, f"{box.name}: clearance to the shell left over", clear, asked)

@@ -23,6 +23,11 @@ class Facing:
     backwards: bool
     at: Figure
 
+    @property
+    def beside(self) -> Direction:
+        """The direction along the face."""
+        return "across" if self.direction == "along" else "along"
+
     def gap(self, other: Box) -> float:
         """Distance from the face to something in front of it, metres; negative where that reaches past it."""
         span = other.span(self.direction)
@@ -57,18 +62,31 @@ def leaf_side(space: Space, wall: str) -> tuple[Facing, Direction]:
     return sides[wall]
 
 
-def in_front(space: Space, box: Box, face: Facing, heights: Span | None = None) -> list[Box]:
-    """Return what is in front of a thing, the nearest first; the wall opposite is always among it.
+def in_front(space: Space, box: Box, face: Facing, heights: Span) -> list[Box]:
+    """Return what is in front of a thing at these heights, the nearest first, the wall opposite among it."""
+    level = [other for other in space.inside() if other is not box and meet(other.solid, heights)]
+    return _ahead(space, box, face, level)
 
-    ``heights`` limits it to what stands at those heights; without it all counts that is lower than a head.
-    """
-    beside: Direction = "across" if face.direction == "along" else "along"
+
+def across_the_floor(space: Space, box: Box, face: Facing) -> list[Box]:
+    """Return what ends the floor in front of a thing, the nearest first, the wall opposite among it."""
+    return _ahead(space, box, face, [other for other in standing(space) if other.side != box.side])
+
+
+def _ahead(space: Space, box: Box, face: Facing, others: list[Box]) -> list[Box]:
     ends = {"along": ("front", "rear"), "across": ("street", "curb")}
     opposite = space.edges[ends[face.direction][0 if face.backwards else 1]]
-    level = standing(space) if heights is None else [one for one in space.inside() if meet(one.up, heights)]
-    found = [other for other in level if other is not box and meet(box.span(beside), other.span(beside))]
-    found = [other for other in found if _beyond(face, box, other)]
-    return sorted([*found, opposite], key=face.gap)
+    found = [other for other in others if meet(box.span(face.beside), other.span(face.beside))]
+    return sorted([*(other for other in found if _beyond(face, box, other)), opposite], key=face.gap)
+
+
+def row_face(space: Space, box: Box, face: Facing) -> Facing:
+    """Return where the floor begins in front of a thing: at its own face, or one of its row further out."""
+    row = [other for other in standing(space) if other.side == box.side]
+    row = [other for other in row if meet(box.span(face.beside), other.span(face.beside))]
+    edges = [edge.at for other in row if (edge := facing(other)) is not None]
+    at = (min if face.backwards else max)([face.at, *edges], key=float)
+    return Facing(face.direction, face.backwards, at)
 
 
 def standing(space: Space) -> list[Box]:
@@ -76,12 +94,17 @@ def standing(space: Space) -> list[Box]:
     return [box for box in space.inside() if float(box.up.low) < float(space.known("head_zone"))]
 
 
-def clear_ahead(
-    space: Space, sheet: Worksheet, box: Box, face: Facing, heights: Span | None = None, id: str = "clear"
-) -> Figure:
-    """Write the distance from a thing's face to the nearest thing in front of it, naming which."""
-    nearest = in_front(space, box, face, heights)[:SHOWN]
-    return nearest_of(sheet, id, f"{box.name}: clear in front", nearest, face)
+def clear_ahead(space: Space, sheet: Worksheet, box: Box, face: Facing) -> Figure:
+    """Write the distance from a thing's face to the nearest thing at its height in front of it."""
+    nearest = in_front(space, box, face, box.up)[:SHOWN]
+    return nearest_of(sheet, "clear", f"{box.name}: clear in front", nearest, face)
+
+
+def floor_ahead(space: Space, sheet: Worksheet, box: Box, face: Facing) -> Figure:
+    """Write the clear floor in front of a thing, from the face of its row to what stands opposite."""
+    row = row_face(space, box, face)
+    nearest = across_the_floor(space, box, row)[:SHOWN]
+    return nearest_of(sheet, "floor", f"{box.name}: floor in front", nearest, row)
 
 
 def nearest_of(sheet: Worksheet, id: str, name: str, others: Iterable[Box], face: Facing) -> Figure:

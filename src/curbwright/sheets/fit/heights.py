@@ -59,7 +59,8 @@ def valve_height(space: Space, sheet: Worksheet) -> None:
 
 
 def _on_gas(space: Space) -> list[Box]:
-    return [box for box in space.inside() if box.flame and not box.kind.is_("bottle")]
+    burning = [box for box in space.inside() if box.flame and not box.kind.is_("bottle")]
+    return [box for box in burning if not box.thing.sealed_off]
 
 
 def _highest_grip(space: Space, sheet: Worksheet) -> Figure:
@@ -76,7 +77,7 @@ def service(space: Space, sheet: Worksheet) -> None:
         below = sheet.section(box.key, f"{box.name}: room to get at it")
         with below.attempt():
             space.all_placed()
-            clear_ahead(space, below, box, face, box.up)
+            clear_ahead(space, below, box, face)
 
 
 def serving(space: Space, sheet: Worksheet) -> None:

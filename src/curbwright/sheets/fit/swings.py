@@ -5,7 +5,7 @@ from __future__ import annotations
 from curbwright.errors import MissingInput
 from curbwright.figures import Worksheet
 from curbwright.sheets.fit.boxes import Box, apart, meet, write_gap, write_spare
-from curbwright.sheets.fit.facing import clear_ahead, facing
+from curbwright.sheets.fit.facing import across_the_floor, clear_ahead, facing, floor_ahead, nearest_of
 from curbwright.sheets.fit.space import Space
 
 SHOWN = 2
@@ -29,10 +29,11 @@ def _swing(space: Space, sheet: Worksheet, box: Box) -> None:
         raise MissingInput(f"items.{box.key}.side", says)
     reach = sheet.given(box.thing["swing"])
     space.all_placed()
-    clear = clear_ahead(space, sheet, box, face, box.up, "clear")
+    clear = clear_ahead(space, sheet, box, face)
     write_spare(sheet, f"{box.name}: room left in front of its open {box.thing.opens}", clear, reach)
-    aisle = clear_ahead(space, sheet, box, face, None, "aisle")
-    write_spare(sheet, f"aisle left past the open {box.thing.opens} of {box.name}", aisle, reach, "left")
+    name = f"{box.name}: floor before it"
+    floor = nearest_of(sheet, "floor", name, across_the_floor(space, box, face)[:SHOWN], face)
+    write_spare(sheet, f"aisle left past the open {box.thing.opens} of {box.name}", floor, reach, "left")
     space.known("body_depth")
 
 
@@ -77,6 +78,6 @@ def working_floor(space: Space, sheet: Worksheet) -> None:
         below = sheet.section(box.key, f"{box.name}: floor to work in front of it")
         with below.attempt():
             space.all_placed()
-            clear = clear_ahead(space, below, box, face)
+            clear = floor_ahead(space, below, box, face)
             asked = below.given(box.thing["front_clear"])
             write_spare(below, f"{box.name}: floor in front over what it asks", clear, asked)
