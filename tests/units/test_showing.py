@@ -50,6 +50,8 @@ def test_lengths_print_as_a_tape_reads(inches: float, text: str) -> None:
         (28.1227, "kg", "us", None, "62 lb"),
         (28.1227, "kg", "si", None, "28.12 kg"),
         (0.0, "kg", "us", None, "0 lb"),
+        (-0.0, "kg", "us", None, "0 lb"),
+        (-0.0, "m", "us", None, "0 in"),
         (0.1, "kg", "us", None, "3.527 oz"),
         (9.76486, "kg/m**2", "us", None, "2 lb/ft²"),
         (4396.07, "W", "us", "BTU/h", "15,000 BTU/h"),

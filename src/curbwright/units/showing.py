@@ -158,7 +158,7 @@ def _rounded(number: float, digits: int, finest: int = _FINEST) -> tuple[float, 
     ((15250.0, '15,250'), (0.000123, '0.000123'), (0.0, '0'))
     """
     places = max(0, digits - 1 - _power(number, digits))
-    rounded = float(f"{number:.{digits - 1}e}")
+    rounded = float(f"{number:.{digits - 1}e}") + 0.0  # never minus zero
     if places > finest:
         places, rounded = finest, round(number, finest) + 0.0
     text = f"{rounded:,.{places}f}"
