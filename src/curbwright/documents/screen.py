@@ -36,10 +36,12 @@ def check_lines(sheets: Worksheets, findings: list[Finding], file: str) -> Itera
         yield from _part("Fails", verdicts.full(kept["fail"], "fail"))
     if kept["cannot tell"]:
         yield from _part("Cannot be told yet", verdicts.full(kept["cannot tell"], "unsure"))
-    if kept["pass"]:
-        passed = len({one.requirement.id for one in kept["pass"]})
+    failed = {one.requirement.id for one in kept["fail"]}
+    held = [one for one in kept["pass"] if one.requirement.id not in failed]
+    if held:
+        passed = len({one.requirement.id for one in held})
         title = f"Passes: the tightest {TIGHT} of {passed} requirements" if passed > TIGHT else "Passes"
-        yield from _part(title, verdicts.brief(kept["pass"], TIGHT, "pass"))
+        yield from _part(title, verdicts.brief(held, TIGHT, "pass"))
     yield from _assumed(sheets, findings)
     yield from ((line, "quiet") for line in wrap(CAUTION, WIDTH))
     yield "", "plain"
@@ -111,7 +113,8 @@ def _assumed(sheets: Worksheets, findings: list[Finding]) -> Iterator[Line]:
         things = len({one.id.rpartition(".")[0] for one in typical})
         text = (
             f"From the catalogue of typical equipment: {len(typical)} sizes, masses and ratings"
-            f" of {things} things. Read their plates or weigh them{f', the heaviest first: {heavy}' if heavy else ''}."
+            f" of {things} things. Read their plates or weigh them"
+            f"{f', the heaviest first: {heavy}' if heavy else ''}."
         )
         yield from ((line, "quiet") for line in wrap(text, WIDTH))
         yield "", "plain"

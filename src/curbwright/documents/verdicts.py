@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from textwrap import wrap
 
-from curbwright.figures import Figure, Worksheet
+from curbwright.figures import Figure, Worked, Worksheet
 from curbwright.figures.printing import shown
 from curbwright.requirements import Finding, Requirement
 from curbwright.sheets import Worksheets
@@ -39,7 +40,7 @@ class Verdicts:
                 continue
             yield from self._cases(held)
             yield from _told(row.why, INDENT)
-            yield from _told(f"{_authority(row)}. Working: show {_figure_id(held[0])}", INDENT)
+            yield from _told(f"{_authority(row)}Working: show {_figure_id(held[0])}", INDENT)
 
     def brief(self, findings: list[Finding], most: int, style: str) -> Iterator[Line]:
         """Yield each requirement with its tightest case only, the tightest requirements first."""
@@ -79,35 +80,32 @@ class Verdicts:
 
     def _name(self, finding: Finding) -> tuple[str, str]:
         assert finding.provided is not None  # noqa: S101 - a verdict has both sides
-        name = finding.provided.name
+        name = _sides(finding)[0].name
         if finding.id == finding.requirement.id:
             return name, ""
         title = self.titles.get(finding.provided.id.rpartition(".")[0], "")
-        said = title.partition(":")[0].casefold() in name.casefold()
-        return name, "" if said else title
+        return name, "" if _says(name, title) else title
 
     def _numbers(self, finding: Finding) -> tuple[str, str]:
         """The value, then what is asked and the difference, all in the value's own unit."""
-        assert finding.provided is not None  # noqa: S101
-        assert finding.required is not None  # noqa: S101
-        unit = finding.provided.shown
-        asked = _shown(finding.required, self.system, unit)
-        rest = f"({ASKS[finding.requirement.comparator]} {asked})  {self._difference(finding)}"
-        return _shown(finding.provided, self.system, unit), rest.rstrip()
+        value, asked = _sides(finding)
+        words = ASKS[finding.requirement.comparator]
+        rest = f"({words} {_shown(asked, self.system, value.shown)})  {self._difference(finding)}"
+        return shown(value, self.system), rest.rstrip()
 
     def _difference(self, finding: Finding) -> str:
-        assert finding.provided is not None  # noqa: S101
-        assert finding.required is not None  # noqa: S101
-        off = abs(float(finding.provided) - float(finding.required))
-        words = {"pass": "to spare", ">=": "short", "<=": "over", "==": "off"}
-        word = words["pass" if finding.verdict == "pass" else finding.requirement.comparator]
-        if finding.requirement.comparator == "==" and finding.verdict == "pass":
+        value, asked = _sides(finding)
+        held = finding.verdict == "pass"
+        if finding.requirement.comparator == "==" and held:
             return ""
-        unit = "delta_degC" if finding.provided.unit == "K" else finding.provided.unit
-        kept = None if finding.provided.unit == "K" else finding.provided.shown
-        text = show(off, unit, system=self.system, shown=kept, digits=2 if unit == "1" else 3)
+        word = (
+            "to spare" if held else {">=": "short", "<=": "over", "==": "off"}[finding.requirement.comparator]
+        )
+        off = abs(float(value) - float(asked))
         if off == 0:
             return f"nothing {word}"
+        unit, kept = ("delta_degC", None) if value.unit == "K" else (value.unit, value.shown)
+        text = show(off, unit, system=self.system, shown=kept, digits=2 if unit == "1" else 3)
         return f"{text.replace(' %', ' points')} {word}"
 
     def _unsettled(self, held: list[Finding]) -> Iterator[Line]:
@@ -138,6 +136,27 @@ def _by_requirement(findings: list[Finding]) -> list[list[Finding]]:
     return list(groups.values())
 
 
+def _sides(finding: Finding) -> tuple[Figure, Figure]:
+    """What is there and what is asked; of a margin held against nothing, the two that it was worked from."""
+    assert finding.provided is not None  # noqa: S101
+    assert finding.required is not None  # noqa: S101
+    origin = finding.provided.origin
+    if (
+        float(finding.required) == 0
+        and isinstance(origin, Worked)
+        and {"clear", "asked"} == set(origin.inputs)
+    ):
+        return origin.inputs["clear"], origin.inputs["asked"]
+    return finding.provided, finding.required
+
+
+def _says(name: str, title: str) -> bool:
+    """Whether a name already holds most words of a title."""
+    words = [word for word in re.findall(r"\w+", title.casefold()) if len(word) > 2]
+    said = [word for word in words if word in name.casefold()]
+    return not title or 2 * len(said) >= len(words)
+
+
 def _shown(figure: Figure, system: str, unit: str | None) -> str:
     if unit is not None and figure.shown is None:
         return show(float(figure), figure.unit, system=system, shown=unit, digits=4)
@@ -145,9 +164,11 @@ def _shown(figure: Figure, system: str, unit: str | None) -> str:
 
 
 def _authority(row: Requirement) -> str:
-    clause = f"{row.clause}, {row.edition}".strip(", ")
-    known = KNOWN.get(row.how, "")
-    return _capital(f"{clause} ({known})" if clause and known else clause or known or "No clause is named")
+    """Who asks it, as the start of a line; nothing where nobody in particular does."""
+    clause, known = f"{row.clause}, {row.edition}".strip(", "), KNOWN.get(row.how, "")
+    if known and known not in clause.casefold():
+        clause = f"{clause} ({known})" if clause else known
+    return f"{_capital(clause)}. " if clause else ""
 
 
 def _figure_id(finding: Finding) -> str:
