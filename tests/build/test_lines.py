@@ -15,6 +15,8 @@ from curbwright.build.lines import dotted, line_map, line_of, split
 from curbwright.build.written import written
 from tests.build.toml_writer import Path, styles, tables, write
 
+SLOWLY = [HealthCheck.too_slow, HealthCheck.data_too_large]
+
 
 def paths_of(data: Any, here: Path = ()) -> set[Path]:
     inside: list[tuple[str | int, Any]] = []
@@ -27,7 +29,7 @@ def paths_of(data: Any, here: Path = ()) -> set[Path]:
 
 
 @given(tables, styles)
-@settings(max_examples=400, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=400, suppress_health_check=SLOWLY, deadline=None)
 def test_every_style_of_writing_gives_the_line_it_was_written_on(data: dict[str, Any], style: Random) -> None:
     text, lines = write(data, style)
     assert tomllib.loads(text) == data, text
@@ -35,7 +37,7 @@ def test_every_style_of_writing_gives_the_line_it_was_written_on(data: dict[str,
 
 
 @given(tables)
-@settings(max_examples=150, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=150, suppress_health_check=SLOWLY, deadline=None)
 def test_every_path_of_a_text_by_another_writer_is_mapped(data: dict[str, Any]) -> None:
     import tomlkit
 

@@ -32,8 +32,8 @@ scalars = st.one_of(
     st.floats(allow_nan=False),
     strings,
     st.dates(),
-    st.times(),
-    st.builds(lambda moment, zone: moment.replace(tzinfo=zone), moments, zones),
+    st.times().map(lambda moment: moment.replace(fold=0)),
+    st.builds(lambda moment, zone: moment.replace(tzinfo=zone, fold=0), moments, zones),
 )
 values = st.recursive(
     scalars,

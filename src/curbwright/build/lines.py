@@ -13,6 +13,7 @@ from collections.abc import Mapping
 from curbwright.build.written import FieldPath, written
 
 _BARE_PART = re.compile(r"[A-Za-z0-9_-]+")
+_POSITION = re.compile(r"[0-9]{1,9}")
 _DOTTED_PART = re.compile(r'"(?:[^"\\]|\\.)*"(?=\.|\Z)|[^.]*')
 
 
@@ -31,11 +32,17 @@ def line_map(text: str) -> dict[FieldPath, int]:
 def line_of(lines: Mapping[FieldPath, int], path: FieldPath) -> int | None:
     """The line of ``path``, or of the nearest thing around it that is written; None if nothing is.
 
+    A position may also be given as text, as in a path that was written with dots.
+
     >>> line_of({("items", "griddle"): 7}, ("items", "griddle", "mass"))
     7
     """
+    positions = tuple(
+        int(part) if isinstance(part, str) and _POSITION.fullmatch(part) else part for part in path
+    )
     for length in range(len(path), 0, -1):
-        if (line := lines.get(path[:length])) is not None:
+        line = lines.get(path[:length]) or lines.get(positions[:length])
+        if line is not None:
             return line
     return None
 

@@ -88,7 +88,7 @@ class _Pen:
 
     def __init__(self, text: str) -> None:
         self.text = text
-        self.at = 0
+        self.at = 1 if text.startswith("\ufeff") else 0
         self.seen = Written()
         self._line = 1
         self._counted = 0

@@ -1,0 +1,423 @@
+"""A change to a build file changes what it names, and not one character more."""
+
+from __future__ import annotations
+
+import copy
+import tomllib
+from random import Random
+from typing import Any
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from curbwright.build.edit import Edit, add, remove, set_value
+from curbwright.build.written import written
+from curbwright.errors import BuildFileProblem, EditProblem
+from tests.build.toml_writer import Path, keys, styles, tables, write
+
+new_scalars = st.one_of(
+    st.text(alphabet="ab \"'\\#=[]{},.\n\r\té°\x7f\x00", max_size=10),
+    st.booleans(),
+    st.integers(-(2**63), 2**63 - 1),
+    st.floats(),
+)
+new_values = st.recursive(
+    new_scalars,
+    lambda inner: st.one_of(st.lists(inner, max_size=4), st.dictionaries(keys, inner, max_size=3)),
+    max_leaves=6,
+)
+slowly = [HealthCheck.too_slow, HealthCheck.data_too_large]
+often = settings(max_examples=300, suppress_health_check=slowly, deadline=None)
+
+
+def paths_in(data: Any, here: Path = ()) -> list[Path]:
+    found: list[Path] = []
+    inside = data.items() if isinstance(data, dict) else enumerate(data) if isinstance(data, list) else ()
+    for key, value in inside:
+        found += [(*here, key), *paths_in(value, (*here, key))]
+    return found
+
+
+def get(data: Any, path: Path) -> Any:
+    for part in path:
+        data = data[part]
+    return data
+
+
+def same(one: Any, other: Any) -> bool:
+    return repr(_ordered(one)) == repr(_ordered(other))
+
+
+def _ordered(data: Any) -> Any:
+    if isinstance(data, dict):
+        return sorted((key, _ordered(value)) for key, value in data.items()) if data else {}
+    return [_ordered(value) for value in data] if isinstance(data, list) else data
+
+
+def lines_kept(before: str, after: str, *, changed: int) -> bool:
+    """Whether the lines of ``before`` with something on them, but for ``changed``, stand in ``after`` in the same order."""
+    there = after.splitlines()
+    place = missing = 0
+    for line in filter(str.strip, before.splitlines()):
+        try:
+            place = there.index(line, place) + 1
+        except ValueError:
+            missing += 1
+    return missing <= changed
+
+
+# --- any document, any change
+
+
+@given(tables, styles, new_values, st.data())
+@often
+def test_a_value_set_anywhere_changes_the_data_there_and_nowhere_else(
+    data: dict[str, Any], style: Random, value: Any, choice: st.DataObject
+) -> None:
+    text, _ = write(data, style)
+    paths = paths_in(data)
+    if not paths:
+        return
+    path = choice.draw(st.sampled_from(paths))
+    wanted = copy.deepcopy(data)
+    get(wanted, path[:-1])[path[-1]] = value
+    by_headings = isinstance(path[-1], int) and path[:-1] in written(text).counts
+    if by_headings and not isinstance(value, dict):
+        with pytest.raises(EditProblem, match="takes only tables"):
+            set_value(text, path, value)
+        return
+    assert same(tomllib.loads(set_value(text, path, value).text), wanted)
+
+
+@given(tables, styles, new_scalars, st.data())
+@often
+def test_setting_a_plain_value_keeps_every_other_character(
+    data: dict[str, Any], style: Random, value: Any, choice: st.DataObject
+) -> None:
+    text, lines = write(data, style)
+    paths = [path for path in paths_in(data) if not isinstance(get(data, path), dict | list)]
+    if not paths:
+        return
+    path = choice.draw(st.sampled_from(paths))
+    old, new = text.split("\n"), set_value(text, path, value).text.split("\n")
+    first = lines[path] - 1
+    assert new[:first] == old[:first]
+    spread = len(old) - len(new)
+    assert spread >= 0  # a new plain value takes one line
+    assert new[first + 1 :] == old[first + 1 + spread :]
+    old_value = get(data, path)
+    if not isinstance(old_value, str):
+        assert spread == 0
+
+
+@given(tables, styles, new_values, keys, st.data())
+@often
+def test_a_new_field_leaves_every_line_in_its_place(
+    data: dict[str, Any], style: Random, value: Any, key: str, choice: st.DataObject
+) -> None:
+    text, _ = write(data, style)
+    around = [()] + [path for path in paths_in(data) if isinstance(get(data, path), dict)]
+    place = choice.draw(st.sampled_from(around))
+    if key in get(data, place):
+        return
+    wanted = copy.deepcopy(data)
+    get(wanted, place)[key] = value
+    edit = set_value(text, (*place, key), value)
+    assert same(tomllib.loads(edit.text), wanted)
+    assert lines_kept(text, edit.text, changed=1), edit.diff
+
+
+@given(tables, styles, st.lists(keys, min_size=2, max_size=3), new_scalars)
+@often
+def test_missing_tables_around_a_new_field_are_made(
+    data: dict[str, Any], style: Random, path: list[str], value: Any
+) -> None:
+    text, _ = write(data, style)
+    wanted: Any = copy.deepcopy(data)
+    inner = wanted
+    for key in path[:-1]:
+        inner = inner.setdefault(key, {}) if isinstance(inner, dict) else inner
+    if not isinstance(inner, dict) or path[-1] in inner:
+        return
+    inner[path[-1]] = value
+    edit = set_value(text, tuple(path), value)
+    assert same(tomllib.loads(edit.text), wanted)
+    assert lines_kept(text, edit.text, changed=1), edit.diff
+
+
+@given(tables, styles, st.data())
+@often
+def test_what_is_removed_is_gone_and_all_else_is_there(
+    data: dict[str, Any], style: Random, choice: st.DataObject
+) -> None:
+    text, _ = write(data, style)
+    paths = paths_in(data)
+    if not paths:
+        return
+    path = choice.draw(st.sampled_from(paths))
+    wanted = copy.deepcopy(data)
+    del get(wanted, path[:-1])[path[-1]]
+    edit = remove(text, path)
+    assert same(tomllib.loads(edit.text), wanted)
+    # Lines that are new: the rest of the line it stood on, or the heading of a table now empty.
+    assert lines_kept(edit.text, text, changed=2), edit.diff
+
+
+@given(tables, styles, st.dictionaries(keys, new_values, max_size=3), st.data())
+@often
+def test_a_table_added_to_a_list_is_its_last(
+    data: dict[str, Any], style: Random, mapping: dict[str, Any], choice: st.DataObject
+) -> None:
+    text, _ = write(data, style)
+    paths = [path for path in paths_in(data) if isinstance(get(data, path), list)]
+    if not paths:
+        return
+    path = choice.draw(st.sampled_from(paths))
+    wanted = copy.deepcopy(data)
+    get(wanted, path).append(mapping)
+    edit = add(text, path, mapping)
+    assert same(tomllib.loads(edit.text), wanted)
+    assert lines_kept(text, edit.text, changed=1), edit.diff
+
+
+@given(tables, styles, st.data())
+@often
+def test_remarks_outside_what_is_removed_all_stay(
+    data: dict[str, Any], style: Random, choice: st.DataObject
+) -> None:
+    """Each line that is only a remark, with a mark of its own, survives if no line of the path surrounds it."""
+    text, lines = write(data, style)
+    paths = [path for path in paths_in(data) if isinstance(path[-1], str)]
+    if not paths:
+        return
+    path = choice.draw(st.sampled_from(paths))
+    own = [line for place, line in lines.items() if place[: len(path)] == path]
+    kept = [
+        line.strip()
+        for number, line in enumerate(text.splitlines(), 1)
+        if line.strip().startswith("#") and (number < min(own) or number > max(own) + 40)
+    ]
+    after = [line.strip() for line in remove(text, path).text.splitlines()]
+    for remark in set(kept):
+        assert after.count(remark) >= kept.count(remark)
+
+
+# --- a document as a builder writes it
+
+CART = """\
+# Blue Door, as built
+# second trailer
+
+name = "Blue Door"  # painted on the side
+
+# the griddle came with the trailer
+[items.griddle]
+mass = "62 lb"   # nameplate
+back = '2 ft'
+# width = "36 in"
+
+# bought used
+[items.fryer]
+mass = "48 lb"
+size = { width = "12 in", depth = "2 ft" }
+shelves = [
+    "top",    # spices
+    "middle"  # pans
+]
+
+[water]
+fresh.volume = "30 gal"
+waste.volume = "35 gal"
+
+[[menu]]
+dish = "soup"
+
+[[menu]]
+dish = "rice"
+"""
+
+
+def changed_lines(edit: Edit) -> list[str]:
+    return [line for line in edit.diff.splitlines() if line[0] in "+-" and line.strip("+-")]
+
+
+@pytest.mark.parametrize("end", ["\n", "\r\n"])
+@pytest.mark.parametrize(
+    ("path", "value", "lines"),
+    [
+        ("items.griddle.mass", "71 lb", ['-mass = "62 lb"   # nameplate', '+mass = "71 lb"   # nameplate']),
+        ("items.griddle.back", "3 ft", ["-back = '2 ft'", '+back = "3 ft"']),
+        ("items.griddle.above", "1 in", ['+above = "1 in"']),
+        ("items.fryer.size.depth", 2, ['-size = { width = "12 in", depth = "2 ft" }',
+                                      '+size = { width = "12 in", depth = 2 }']),
+        ("items.fryer.size.height", "1 in", ['-size = { width = "12 in", depth = "2 ft" }',
+                                            '+size = { width = "12 in", depth = "2 ft", height = "1 in" }']),
+        ("items.fryer.shelves.2", "low", ['-    "middle"  # pans', '+    "middle",  # pans', '+    "low"']),
+        ("items.fryer.shelves.0", "low", ['-    "top",    # spices', '+    "low",    # spices']),
+        ("water.fresh.fitting", "1/2 in", ['+fresh.fitting = "1/2 in"']),
+        ("water.pump", True, ["+pump = true"]),
+        ("menu.0.price", 4.5, ["+price = 4.5"]),
+        ("place", "Riverton", ['+place = "Riverton"']),
+        ("items.fan.mass", "4 lb", ["+[items.fan]", '+mass = "4 lb"']),
+        ("items.count", 2, ["+[items]", "+count = 2"]),
+        (("items", "green chili", "mass"), "1 lb", ['+[items."green chili"]', '+mass = "1 lb"']),
+    ],
+)  # fmt: skip
+def test_one_change_to_a_cart(end: str, path: str, value: Any, lines: list[str]) -> None:
+    edit = set_value(CART.replace("\n", end), path, value)
+    assert changed_lines(edit) == lines
+    assert edit.text.count("\n") == edit.text.count(end)
+
+
+@pytest.mark.parametrize(
+    ("path", "lines"),
+    [
+        ("items.griddle.mass", ['-mass = "62 lb"   # nameplate']),
+        ("items.fryer.size", ['-size = { width = "12 in", depth = "2 ft" }']),
+        (
+            "items.fryer.size.width",
+            ['-size = { width = "12 in", depth = "2 ft" }', '+size = { depth = "2 ft" }'],
+        ),
+        (
+            "items.fryer.size.depth",
+            ['-size = { width = "12 in", depth = "2 ft" }', '+size = { width = "12 in" }'],
+        ),
+        ("items.fryer.shelves.0", ['-    "top",    # spices']),
+        ("items.fryer.shelves.1", ['-    "middle"  # pans']),
+        ("items.griddle", ["-[items.griddle]", '-mass = "62 lb"   # nameplate', "-back = '2 ft'"]),
+        ("water.fresh", ['-fresh.volume = "30 gal"']),
+        ("menu.0", ["-[[menu]]", '-dish = "soup"']),
+        ("menu.1", ["-[[menu]]", '-dish = "rice"']),
+        ("menu", ["-[[menu]]", '-dish = "soup"', "-[[menu]]", '-dish = "rice"']),
+    ],
+)
+def test_one_thing_taken_out_of_a_cart(path: str, lines: list[str]) -> None:
+    assert changed_lines(remove(CART, path)) == lines
+
+
+def test_a_new_table_comes_after_its_like_with_a_blank_line_around() -> None:
+    text = add(
+        CART, "items.fan", {"mass": "4 lb", "size": {"width": "10 in"}, "on": ["day", 'say "hi"']}
+    ).text
+    assert (
+        """
+    "middle"  # pans
+]
+
+[items.fan]
+mass = "4 lb"
+size = { width = "10 in" }
+on = ["day", "say \\"hi\\""]
+
+[water]
+"""
+        in text
+    )
+
+
+def test_a_large_table_inside_a_new_one_has_its_own_heading() -> None:
+    duty = {f"part_{n}": "a long enough text" for n in range(6)}
+    text = add("", "items.fan", {"duty": duty, "mass": "4 lb"}).text
+    assert text.startswith('[items.fan]\nmass = "4 lb"\n\n[items.fan.duty]\npart_0 = "a long enough text"\n')
+    assert tomllib.loads(text) == {"items": {"fan": {"duty": duty, "mass": "4 lb"}}}
+
+
+def test_a_table_set_whole_changes_only_the_fields_that_differ() -> None:
+    edit = set_value(CART, "items.griddle", {"mass": "62 lb", "back": "3 ft", "side": "curb"})
+    assert changed_lines(edit) == ["-back = '2 ft'", '+back = "3 ft"', '+side = "curb"']
+
+
+def test_setting_what_is_already_there_changes_nothing() -> None:
+    assert set_value(CART, "items.griddle.mass", "62 lb") == Edit(CART, "")
+    assert set_value(CART, "items", tomllib.loads(CART)["items"]) == Edit(CART, "")
+
+
+def test_like_values_of_another_kind_are_not_the_same() -> None:
+    assert set_value("a = 1", "a", True).text == "a = true"
+    assert set_value("a = 1", "a", 1.0).text == "a = 1.0"
+    assert set_value("a = 0.0", "a", -0.0).text == "a = -0.0"
+
+
+def test_the_last_element_removed_leaves_an_empty_list_or_table() -> None:
+    assert remove("[[menu]]\ndish = 1\n", "menu.0").text == "menu = []\n"
+    assert tomllib.loads(remove("[items.a]\nx = 1\n", "items.a").text) == {"items": {}}
+    assert tomllib.loads(remove("a.b.c = 1\n", "a.b.c").text) == {"a": {"b": {}}}
+    assert tomllib.loads(remove("a = {b.c = 1}\n", "a.b.c").text) == {"a": {"b": {}}}
+
+
+def test_a_file_without_a_last_line_end_and_one_with_a_mark_before_it() -> None:
+    assert set_value("a = 1", "b", 2).text == "a = 1\nb = 2\n"
+    assert set_value("\ufeffa = 1\n", "b", 2).text == "\ufeffa = 1\nb = 2\n"
+    assert set_value("\ufeff[a]\n", "b", 2).text == "\ufeffb = 2\n\n[a]\n"
+    assert set_value("\ufeff", "b", 2).text == "\ufeffb = 2\n"
+    assert set_value("# head\n[a]\n", "b", 2).text == "# head\nb = 2\n\n[a]\n"
+    assert set_value("# head\n\n# on a\n[a]\n", "b", 2).text == "# head\n\nb = 2\n\n# on a\n[a]\n"
+
+
+@pytest.mark.parametrize(
+    ("change", "says"),
+    [
+        (
+            lambda: remove(CART, "items.griddle.mas"),
+            'items.griddle.mas is not in the file.*Did you mean "mass"',
+        ),
+        (lambda: remove(CART, "trailer"), "trailer is not in the file"),
+        (lambda: remove(CART, "menu.2"), "menu.2 is not in the file"),
+        (lambda: remove(CART, "name.x"), "name.x is not in the file"),
+        (lambda: remove(CART, ""), "not the path of a field"),
+        (lambda: remove(CART, ()), "not the path of a field"),
+        (lambda: set_value(CART, "items..x", 1), "not the path of a field"),
+        (lambda: set_value(CART, "name.x", 1), "name is a value, not a table"),
+        (lambda: set_value(CART, "menu.3.dish", "x"), "menu is a list of 2"),
+        (lambda: set_value(CART, "menu.dish", "x"), "menu is a list of 2"),
+        (lambda: set_value(CART, ("menu", -1, "dish"), "x"), "menu is a list of 2"),
+        (lambda: set_value(CART, ("menu", True), {}), "menu is a list of 2"),
+        (lambda: set_value(CART, ("items", 0), "x"), "items is not a list"),
+        (lambda: set_value(CART, ("new", 0), "x"), "new is not a list"),
+        (lambda: set_value(CART, "menu.2", "x"), "takes only tables"),
+        (lambda: add(CART, "items.fryer", {}), "items.fryer is already in the file .line 13."),
+        (lambda: add(CART, "name", {}), "name is already in the file"),
+        (lambda: add(CART, "items.fan", []), "only a table can be added"),  # type: ignore[arg-type]
+        (lambda: set_value(CART, "a", None), "cannot hold NoneType"),
+        (lambda: set_value(CART, "a", [object()]), "cannot hold object"),
+        (lambda: set_value(CART, "a", {1: 2}), "a key must be text"),
+        (lambda: set_value(CART, "a", 2**63), "too long"),
+        (lambda: set_value(CART, "a", "\ud800"), "cannot be saved"),
+        (lambda: set_value(CART, "a\ud800", 1), "cannot be saved"),
+        (lambda: set_value(CART, "a.b.c.d.e.f.g.h.i.j.k.l.m", 1), "more than 12 levels"),
+        (lambda: set_value(CART, "a", [[[[[[[[[[[[1]]]]]]]]]]]]), "more than 12 levels"),
+    ],
+)
+def test_a_change_that_cannot_be_made_is_refused_in_words(change: Any, says: str) -> None:
+    with pytest.raises(EditProblem, match=says):
+        change()
+
+
+def test_a_value_that_contains_itself_is_refused() -> None:
+    endless: list[Any] = []
+    endless.append(endless)
+    with pytest.raises(EditProblem, match="more than 12 levels"):
+        set_value("", "a", endless)
+
+
+def test_a_text_that_cannot_be_read_is_not_changed() -> None:
+    with pytest.raises(BuildFileProblem, match="line 1, mass: 62 lb is not in quotes"):
+        set_value("mass = 62 lb", "mass", "62 lb")
+
+
+def test_positions_in_lists_may_be_numbers_or_text() -> None:
+    assert set_value("a = [1, 2]", ("a", 1), 3).text == set_value("a = [1, 2]", "a.1", 3).text == "a = [1, 3]"
+    assert set_value("[a]\n1 = 2", "a.1", 3).text == "[a]\n1 = 3"
+
+
+def test_a_change_to_a_long_file_is_quick_and_its_diff_short() -> None:
+    import time
+
+    text = "".join(f'[items.item{n}]\nmass = "62 lb"\nback = "{n} in"\n\n' for n in range(3000))
+    begun = time.process_time()
+    edit = set_value(text, "items.item1500.mass", "70 lb")
+    assert time.process_time() - begun < 5
+    assert edit.diff.splitlines() == [
+        "@@ -6001,3 +6001,3 @@", " [items.item1500]", '-mass = "62 lb"', '+mass = "70 lb"', ' back = "1500 in"',
+    ]  # fmt: skip
