@@ -47,6 +47,12 @@ class Opening(Part):
         "angle of an opened hatch above the horizontal", default="0 deg", how="convention"
     )
     shelf_depth: Length | None = asks("depth of a serving shelf outside, under the opening")
+    shelf_above: Position | None = asks(
+        "top of the serving shelf outside above the deck (negative: below it); left out: level with the sill"
+    )
+
+    def _label(self) -> str:
+        return self.path.rpartition(".")[2].replace("_", " ")
 
 
 class Shell(Part):

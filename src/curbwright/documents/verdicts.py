@@ -151,10 +151,10 @@ def _sides(finding: Finding) -> tuple[Figure, Figure]:
 
 
 def _says(name: str, title: str) -> bool:
-    """Whether a name already holds most words of a title."""
+    """Whether a name already holds what a title is about, or most of its words."""
     words = [word for word in re.findall(r"\w+", title.casefold()) if len(word) > 2]
     said = [word for word in words if word in name.casefold()]
-    return not title or 2 * len(said) >= len(words)
+    return title.partition(":")[0].casefold() in name.casefold() or 2 * len(said) >= len(words)
 
 
 def _shown(figure: Figure, system: str, unit: str | None) -> str:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from curbwright.build.fit import Opening
 from curbwright.equations import fit as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import Box, meet, write_spare
+from curbwright.sheets.fit.boxes import Box, exact, meet, write_spare
 from curbwright.sheets.fit.facing import clear_ahead, facing
 from curbwright.sheets.fit.space import Space
 
@@ -82,24 +83,38 @@ def service(space: Space, sheet: Worksheet) -> None:
 
 def serving(space: Space, sheet: Worksheet) -> None:
     """Write, for every serving opening, its sill inside and above the ground, and the reach over it."""
+    handed_over: dict[str, Figure] = {}
     for key, (opening, box) in space.openings.items():
-        if opening.kind not in ("hatch", "window") or opening.wall == "roof":
+        if not _serves(opening):
             continue
         below = sheet.section(key, f"serving at {box.name}")
         with below.attempt():
             sill = below.given(opening["above"])
             deck = below.given(space.build.trailer["deck_height"])
             below.smallest("inside", f"sill of {box.name} above the deck", {"sill": sill})
-            name = f"sill of {box.name} above the ground"
-            below.work("outside", name, eq.above_road, deck_height=deck, above=sill)
+            word, level = "sill", sill
+            if opening.shelf_above is not None:
+                word, level = "shelf", below.given(opening["shelf_above"])
+            name = f"{word} of {box.name} above the ground"
+            handed_over[name] = below.work("outside", name, eq.above_road, deck_height=deck, above=level)
             if opening.shelf_depth is not None and opening.wall in ("curb", "street"):
                 _hand_over(space, below, opening.wall, box, below.given(opening["shelf_depth"]))
+
+
+    if handed_over:
+        sheet.smallest("lowest", "lowest place where food is handed over, above the ground", handed_over)
+
+
+def _serves(opening: Opening) -> bool:
+    """Whether food is handed out there: through any hatch in a wall, and a window with a shelf outside."""
+    window = opening.kind == "window" and opening.shelf_depth is not None
+    return opening.wall != "roof" and (opening.kind == "hatch" or window)
 
 
 def _hand_over(space: Space, sheet: Worksheet, wall: str, box: Box, shelf: Figure) -> None:
     """The reach from where one stands, over what is under the opening, to the middle of the shelf outside."""
     row = [other for other in space.inside() if other.side == wall and meet(other.along, box.along)]
-    under = [other for other in row if float(other.up.low) < float(box.up.low)]
+    under = [other for other in row if exact(box.up.low - other.up.low) > 0]
     depths = {} if under else {"nothing under it": space.floor}
     for other in under:
         near, far = (other.across.low, space.curb) if wall == "curb" else (space.street, other.across.high)
