@@ -74,8 +74,8 @@ def _equation(card: Card) -> str:
 PAGES: dict[str, Callable[[], str]] = {
     "build-file.md": fields.page,
     "commands.md": _commands,
-    "equations.md": _equations,
     "kinds.md": _kinds,
+    "equations.md": _equations,
 }
 
 
