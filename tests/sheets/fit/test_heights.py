@@ -10,7 +10,8 @@ HATCH: Fields = {"wall": "curb", "kind": "hatch", "back": "20 in", "width": "48 
 
 
 @pytest.mark.parametrize(
-    ("height", "low", "high"), [(34, "pass", "pass"), (33.75, "fail", "pass"), (37, "pass", "pass"), (37.25, "pass", "fail")]
+    ("height", "low", "high"),
+    [(34, "pass", "pass"), (33.75, "fail", "pass"), (37, "pass", "pass"), (37.25, "pass", "fail")],
 )
 def test_a_surface_is_between_34_and_37_in(height: float, low: str, high: str) -> None:
     build = cart({"a": counter(size=f"60x24x{height}")})
@@ -18,7 +19,9 @@ def test_a_surface_is_between_34_and_37_in(height: float, low: str, high: str) -
 
 
 def test_the_working_surface_wins_over_the_top() -> None:
-    build = cart({"griddle": thing("street", "20 in", "36x24x16", kind="griddle", above="24 in", work_height="36 in")})
+    build = cart(
+        {"griddle": thing("street", "20 in", "36x24x16", kind="griddle", above="24 in", work_height="36 in")}
+    )
     assert inches(build, "heights.griddle.height") == pytest.approx(36)
 
 
@@ -26,16 +29,30 @@ def test_the_rim_of_a_sink_must_be_given() -> None:
     """Its top may be a back splash: taking that for the rim would make room for a drain that is not there."""
     sink = thing("street", "20 in", "60x20x44", kind="sink3")
     assert findings(cart({"sink": sink}))["surface_low.sink"].missing == ("items.sink.work_height",)
-    assert inches(cart({"sink": {**sink, "work_height": "36 in"}}), "heights.sink.height") == pytest.approx(36)
+    assert inches(cart({"sink": {**sink, "work_height": "36 in"}}), "heights.sink.height") == pytest.approx(
+        36
+    )
 
 
 @pytest.mark.parametrize(("above", "said"), [("72.1 in", "pass"), ("72.25 in", "fail")])
 def test_shelves_are_within_the_grip_of_a_small_woman(above: str, said: str) -> None:
-    assert verdict(cart({"shelf": thing("street", "20 in", "36x12x6", kind="shelf", above=above)}), "within_grip.shelf") == said
+    assert (
+        verdict(
+            cart({"shelf": thing("street", "20 in", "36x12x6", kind="shelf", above=above)}),
+            "within_grip.shelf",
+        )
+        == said
+    )
 
 
 @pytest.mark.parametrize(
-    ("above", "low", "high"), [("36 in", "pass", "pass"), ("35 in", "fail", "pass"), ("44 in", "pass", "pass"), ("45 in", "pass", "fail")]
+    ("above", "low", "high"),
+    [
+        ("36 in", "pass", "pass"),
+        ("35 in", "fail", "pass"),
+        ("44 in", "pass", "pass"),
+        ("45 in", "pass", "fail"),
+    ],
 )
 def test_a_serving_sill_inside(above: str, low: str, high: str) -> None:
     build = cart({}, openings={"hatch": {**HATCH, "above": above}})
@@ -112,7 +129,10 @@ def test_a_heater_in_a_sealed_compartment_is_shut_off_from_outside() -> None:
 
 
 def basin(back: str, **fields: str) -> Fields:
-    return {**thing("street", back, "12x14x13", kind="hand_sink", above="24 in", work_height="36 in"), **fields}
+    return {
+        **thing("street", back, "12x14x13", kind="hand_sink", above="24 in", work_height="36 in"),
+        **fields,
+    }
 
 
 @pytest.mark.parametrize(("back", "said"), [("211 in", "pass"), ("211.25 in", "fail")])
@@ -131,12 +151,20 @@ def test_the_nearest_of_two_hand_sinks_counts() -> None:
 
 def test_a_station_without_any_hand_sink_cannot_be_told() -> None:
     assert verdict(cart({"prep": counter()}), "hand_sink_way") == "cannot tell"
-    assert verdict(cart({"goods": thing("curb", "20 in", "20x20x20", kind="stock")}), "hand_sink_way") == "not asked"
+    assert (
+        verdict(cart({"goods": thing("curb", "20 in", "20x20x20", kind="stock")}), "hand_sink_way")
+        == "not asked"
+    )
 
 
 @pytest.mark.parametrize(
     ("back", "guard", "said"),
-    [("104 in", "0 in", "pass"), ("103.75 in", "0 in", "fail"), ("103.75 in", "6 in", "pass"), ("103.75 in", "5.75 in", "fail")],
+    [
+        ("104 in", "0 in", "pass"),
+        ("103.75 in", "0 in", "fail"),
+        ("103.75 in", "6 in", "pass"),
+        ("103.75 in", "5.75 in", "fail"),
+    ],
 )
 def test_a_hand_sink_near_the_utensil_sink_has_a_guard(back: str, guard: str, said: str) -> None:
     sinks = thing("street", "20 in", "60x20x44", kind="sink3", work_height="36 in")
@@ -152,4 +180,6 @@ def test_goods_are_not_splashed_food() -> None:
 
 def test_lamps_are_noted_by_the_overall_width() -> None:
     assert any("smaller set of lamps" in note for note in notes(cart({}, trailer={"overall_width": "79 in"})))
-    assert any("identification lamps are due" in note for note in notes(cart({}, trailer={"overall_width": "80 in"})))
+    assert any(
+        "identification lamps are due" in note for note in notes(cart({}, trailer={"overall_width": "80 in"}))
+    )

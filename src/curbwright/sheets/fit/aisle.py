@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from curbwright.equations import fit as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import TOUCH, Box, distance, write_distance
+from curbwright.sheets.fit.boxes import TOUCH, Box, distance, exact, write_distance
 from curbwright.sheets.fit.facing import standing
 from curbwright.sheets.fit.space import Space
 from curbwright.sheets.placing import Span
@@ -58,10 +58,10 @@ def _at_an_end(space: Space, box: Box) -> bool:
 
     Nobody can stand in less than a body's depth; a door in that end still has to be reached.
     """
-    deep = float(space.known("body_depth"))
+    deep = exact(space.known("body_depth"))
     doors = {opening.wall for opening, _ in space.openings.values() if opening.kind == "door"}
-    at_front = float(box.along.low) - float(space.room.front) < deep and "front" not in doors
-    at_rear = float(space.room.rear) - float(box.along.high) < deep and "rear" not in doors
+    at_front = exact(box.along.low - space.room.front) < deep and "front" not in doors
+    at_rear = exact(space.room.rear - box.along.high) < deep and "rear" not in doors
     return at_front or at_rear
 
 

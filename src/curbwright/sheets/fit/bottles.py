@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from curbwright.equations import fit as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import SPACE, Box, distance, write_distance
+from curbwright.sheets.fit.boxes import SPACE, Box, distance, exact, write_distance
 from curbwright.sheets.fit.space import Space
 
 
@@ -43,7 +43,7 @@ def _outside(space: Space, sheet: Worksheet, box: Box) -> None:
 def _openings(space: Space, sheet: Worksheet, box: Box) -> None:
     """The level distance to the nearest opening that begins below its top, where heavy gas could run in."""
     low = [other for opening, other in space.openings.values() if opening.wall != "roof"]
-    low = [other for other in low if float(other.up.low) < float(box.up.high)]
+    low = [other for other in low if exact(box.up.high - other.up.low) > 0]
     if not low:
         return
     nearest = min(low, key=lambda other: distance(box, other))

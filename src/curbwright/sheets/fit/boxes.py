@@ -91,9 +91,14 @@ def belong(one: Kind, other: Kind) -> bool:
     return False
 
 
+def exact(length: float) -> float:
+    """A length to the nanometre, so that the last bit of a sum never decides what comes first."""
+    return round(float(length), 9)
+
+
 def apart(one: Span, other: Span) -> float:
     """Gap between two spans, metres; negative where they overlap."""
-    return max(float(other.low) - float(one.high), float(one.low) - float(other.high))
+    return exact(max(float(other.low) - float(one.high), float(one.low) - float(other.high)))
 
 
 def separation(one: Box, other: Box) -> float:
@@ -105,7 +110,7 @@ def distance(one: Box, other: Box, directions: tuple[Direction, ...] = PLAN) -> 
     """Shortest distance between two boxes seen in these directions; the largest gap where they overlap."""
     gaps = [apart(one.span(each), other.span(each)) for each in directions]
     open_gaps = [gap for gap in gaps if gap > 0]
-    return sum(gap * gap for gap in open_gaps) ** 0.5 if open_gaps else max(gaps)
+    return exact(sum(gap * gap for gap in open_gaps) ** 0.5) if open_gaps else max(gaps)
 
 
 def meet(one: Span, other: Span) -> bool:

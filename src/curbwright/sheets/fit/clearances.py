@@ -12,6 +12,7 @@ from curbwright.sheets.fit.boxes import (
     Direction,
     apart,
     distance,
+    exact,
     meet,
     write_distance,
     write_gap,
@@ -143,7 +144,7 @@ def _above(space: Space, sheet: Worksheet, box: Box) -> None:
     walls = burning_walls(space)
     burning = [other for other in above if (other.burns if other.item is not None else "roof" in walls)]
     if hood is not None:
-        burning = [other for other in burning if float(other.up.low) < float(hood.up.low)]
+        burning = [other for other in burning if exact(hood.up.low - other.up.low) > 0]
     if not burning:
         sheet.note("The hood is above it" if hood is not None else "Nothing that can burn is there")
         return

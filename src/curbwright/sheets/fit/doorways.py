@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from curbwright.equations import fit as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import Box, Direction, meet, write_spare
+from curbwright.sheets.fit.boxes import Box, Direction, exact, meet, write_spare
 from curbwright.sheets.fit.facing import leaf_side, nearest_of
 from curbwright.sheets.fit.space import Space
 
@@ -44,7 +44,7 @@ def doorways(space: Space, sheet: Worksheet, kinds: tuple[str, ...]) -> None:
         with below.attempt():
             space.all_placed()
             face, beside = leaf_side(space, opening.wall)
-            deep = float(space.known("doorway"))
+            deep = exact(space.known("doorway"))
             near = [other for other in _before(space, box, beside) if face.gap(other) < deep]
             if opening.kind != "door":
                 near = [other for other in near if not other.kind.is_("serve")]
@@ -57,13 +57,13 @@ def _widest_part(sheet: Worksheet, opening: Box, beside: Direction, near: list[B
     """The widest stretch of an opening between the things that stand in front of it."""
     span = opening.span(beside)
     start, parts = span.low, {}
-    for number, other in enumerate(sorted(near, key=lambda one: float(one.span(beside).low)), start=1):
+    for number, other in enumerate(sorted(near, key=lambda one: exact(one.span(beside).low)), start=1):
         edge = other.span(beside)
-        if float(edge.low) > float(start):
+        if exact(edge.low - start) > 0:
             name = f"{opening.name}, up to {other.name}"
             parts[name] = sheet.work(f"part_{number}", name, eq.gap, near=start, far=edge.low)
-        start = edge.high if float(edge.high) > float(start) else start
-    if float(start) < float(span.high):
+        start = edge.high if exact(edge.high - start) > 0 else start
+    if exact(span.high - start) > 0:
         name = f"{opening.name}, the rest" if near else f"{opening.name}, all of it"
         parts[name] = sheet.work("part_last", name, eq.gap, near=start, far=span.high)
     if not parts:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from curbwright.equations import fit as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import Box, Direction, meet
+from curbwright.sheets.fit.boxes import Box, Direction, exact, meet
 from curbwright.sheets.fit.space import Space
 from curbwright.sheets.placing import Span
 
@@ -31,7 +31,7 @@ class Facing:
     def gap(self, other: Box) -> float:
         """Distance from the face to something in front of it, metres; negative where that reaches past it."""
         span = other.span(self.direction)
-        return float(self.at) - float(span.high) if self.backwards else float(span.low) - float(self.at)
+        return exact(self.at - span.high if self.backwards else span.low - self.at)
 
     def write(self, sheet: Worksheet, id: str, name: str, other: Box) -> Figure:
         """Write the distance."""
@@ -91,7 +91,7 @@ def row_face(space: Space, box: Box, face: Facing) -> Facing:
 
 def standing(space: Space) -> list[Box]:
     """Return everything inside that reaches below head height."""
-    return [box for box in space.inside() if float(box.up.low) < float(space.known("head_zone"))]
+    return [box for box in space.inside() if exact(box.up.low) < exact(space.known("head_zone"))]
 
 
 def clear_ahead(space: Space, sheet: Worksheet, box: Box, face: Facing) -> Figure:
@@ -118,4 +118,4 @@ def nearest_of(sheet: Worksheet, id: str, name: str, others: Iterable[Box], face
 def _beyond(face: Facing, box: Box, other: Box) -> bool:
     """Whether the other thing is on the far side: what stands in a row with it is not in front of it."""
     mine, its = box.span(face.direction), other.span(face.direction)
-    return float(its.middle) < float(mine.low) if face.backwards else float(its.middle) > float(mine.high)
+    return exact(mine.low - its.middle if face.backwards else its.middle - mine.high) > 0

@@ -100,7 +100,6 @@ def serving(space: Space, sheet: Worksheet) -> None:
             if opening.shelf_depth is not None and opening.wall in ("curb", "street"):
                 _hand_over(space, below, opening.wall, box, below.given(opening["shelf_depth"]))
 
-
     if handed_over:
         sheet.smallest("lowest", "lowest place where food is handed over, above the ground", handed_over)
 

@@ -7,7 +7,7 @@ from itertools import combinations
 
 from curbwright.equations import fit as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import TOUCH, Box, Direction, belong, separation, write_separation
+from curbwright.sheets.fit.boxes import TOUCH, Box, Direction, belong, exact, separation, write_separation
 from curbwright.sheets.fit.space import Space
 
 SHOWN = 3
@@ -46,7 +46,7 @@ class Face:
     def gap(self, box: Box) -> float:
         """How far a box keeps inside this face, metres; negative where it sticks out."""
         span = box.span(self.direction)
-        return float(span.low) - float(self.at) if self.low else float(self.at) - float(span.high)
+        return exact(span.low - self.at if self.low else self.at - span.high)
 
     def write(self, sheet: Worksheet, name: str, box: Box) -> Figure:
         """Write the gap."""

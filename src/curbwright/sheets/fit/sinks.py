@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from curbwright.errors import MissingInput
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.fit.boxes import TOUCH, Box, distance, write_distance, write_spare, write_way
+from curbwright.sheets.fit.boxes import TOUCH, Box, distance, exact, write_distance, write_spare, write_way
 from curbwright.sheets.fit.space import Space
 
 STATIONS = ("prep", "cook", "ware_sink", "serve")
@@ -36,7 +36,7 @@ def splashes(space: Space, sheet: Worksheet) -> None:
     """Write, for every hand sink near a utensil sink or open food, its guard and the guard it needs."""
     for sink in space.with_flag("hand_sink"):
         for other in space.inside():
-            near = distance(sink, other) < LOOKED_AT * float(space.known("splash_apart"))
+            near = distance(sink, other) < exact(LOOKED_AT * space.known("splash_apart"))
             if not near or not other.kind.is_("ware_sink", "prep_sink", "prep", "cook"):
                 continue
             below = sheet.section(f"{sink.key}+{other.key}", f"{sink.name} beside {other.name}")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from curbwright.errors import MissingInput
 from curbwright.figures import Worksheet
-from curbwright.sheets.fit.boxes import Box, apart, meet, write_gap, write_spare
+from curbwright.sheets.fit.boxes import Box, apart, exact, meet, write_gap, write_spare
 from curbwright.sheets.fit.facing import across_the_floor, clear_ahead, facing, floor_ahead, nearest_of
 from curbwright.sheets.fit.space import Space
 
@@ -65,7 +65,7 @@ def things_above(space: Space, box: Box) -> list[Box]:
     roof = [space.walls["roof"]] if "roof" in space.walls else []
     others = [*(other for other in space.inside() if other is not box), *roof]
     over = [other for other in others if meet(box.along, other.along) and meet(box.across, other.across)]
-    over = [other for other in over if float(other.solid.high) > float(box.up.high)]
+    over = [other for other in over if exact(other.solid.high - box.up.high) > 0]
     return sorted(over, key=lambda other: apart(box.up, other.solid))
 
 
