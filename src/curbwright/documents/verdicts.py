@@ -10,7 +10,7 @@ from curbwright.figures import Figure, Worked, Worksheet
 from curbwright.figures.printing import shown
 from curbwright.requirements import Finding, Requirement
 from curbwright.sheets import Worksheets
-from curbwright.units import show
+from curbwright.units import show, shown_number
 
 WIDTH = 100
 MOST_CASES = 6
@@ -105,8 +105,11 @@ class Verdicts:
         if off == 0:
             return f"nothing {word}"
         unit, kept = ("delta_degC", None) if value.unit == "K" else (value.unit, value.shown)
+        if unit != "m" and kept is None and value.unit != "K" and float(value):
+            kept = shown_number(float(value), value.unit, system=self.system)[1] or None
         text = show(off, unit, system=self.system, shown=kept, digits=2 if unit == "1" else 3)
-        return f"{text.replace(' %', ' points')} {word}"
+        points = " point" if text == "1 %" else " points"
+        return f"{text.replace(' %', points)} {word}"
 
     def _unsettled(self, held: list[Finding]) -> Iterator[Line]:
         """Why it cannot be told, and the fields that would settle it."""
