@@ -27,6 +27,8 @@ BURNER: Fields = {
     "clear_above": "30 in", "shutoff_above": "20 in", "shutoff_from_face": "8 in", "front_clear": "30 in",
 }  # fmt: skip
 
+BASIN: Fields = {"work_height": "36 in", "bowl_depth": "5 in"}
+
 
 def everything() -> dict[str, Fields]:
     """One thing of every sort that a row asks about."""
@@ -34,9 +36,7 @@ def everything() -> dict[str, Fields]:
         "griddle": thing("street", "20 in", "24x20x16", kind="griddle", above="20 in", **BURNER),
         "fryer": thing("street", "60 in", "12x20x36", kind="fryer", **BURNER),
         "sinks": thing("street", "76 in", "40x18x44", kind="sink3", work_height="36 in", bowl_depth="10 in"),
-        "basin": thing(
-            "street", "120 in", "12x14x13", kind="hand_sink", above="24 in", work_height="36 in", bowl_depth="5 in"
-        ),
+        "basin": thing("street", "120 in", "12x14x13", kind="hand_sink", above="24 in", **BASIN),
         "counter": counter(size="40x18x36"),
         "fridge": thing("curb", "70 in", "24x18x34", kind="undercounter", opens="door", swing="20 in"),
         "chest": thing("curb", "100 in", "24x18x20", kind="cold_chest_12v", opens="lid", lid_rise="18 in"),
