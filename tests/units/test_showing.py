@@ -64,6 +64,7 @@ def test_lengths_print_as_a_tape_reads(inches: float, text: str) -> None:
         (10.0, "delta_degC", "si", None, "10 °C"),
         (23400.0, "s", "us", "clock", "06:30"),
         (86399.0, "s", "us", "clock", "24:00"),
+        (202.0, "1", "us", "date", "21 July"),
         (5400.0, "s", "us", None, "90 min"),
         (2739.978, "Pa", "us", None, "11 in WC"),
         (206842.7, "Pa", "us", None, "30 psi"),
@@ -134,6 +135,8 @@ def values(kind: str) -> st.SearchStrategy[float]:
     limits = KINDS[kind]
     if kind == "clock":
         return st.integers(0, 1440).map(lambda minutes: minutes * 60.0)
+    if kind == "date":
+        return st.integers(1, 365).map(float)
     if kind == "money":
         return st.integers(0, 10**9).map(lambda cents: cents / 100)
     if kind == "temperature":

@@ -9,7 +9,23 @@ from pydantic import Field
 
 from curbwright.build.balance import TowVehicle, Trailer
 from curbwright.build.fit import Item, Person, Shell
-from curbwright.build.part import ArealMass, Clock, Count, Duration, Length, Part, Share, Speed, asks
+from curbwright.build.part import (
+    Altitude,
+    ArealMass,
+    Clock,
+    Count,
+    Date,
+    Duration,
+    Latitude,
+    Length,
+    Longitude,
+    Part,
+    Share,
+    Speed,
+    Temperature,
+    TemperatureDifference,
+    asks,
+)
 
 
 class Cart(Part):
@@ -40,6 +56,10 @@ class Place(Part):
     length_limit: Length | None = asks(
         "longest trailer on the roads used", default="35 ft", how="read", source="maryland-trailer-rules"
     )
+    cold_limit: Temperature | None = asks(
+        "warmest that food kept cold may be", default="41 °F", how="read", source="food-code-3-501-16:(A)(2)",
+        note="one state's older text allows 45 °F, Ontario asks for 4 °C: the place decides",
+    )  # fmt: skip
 
 
 class Pitch(Part):
@@ -54,6 +74,30 @@ class Pitch(Part):
     ground_snow: ArealMass | None = asks(
         "ground snow load where it winters", default="0 lb/ft2", how="convention"
     )
+    high: Temperature | None = asks(
+        "highest air temperature of the hottest day it works through", default="95 °F", how="practice",
+        note="the 0.4 % or 1 % summer design temperature of the nearest station, not the record",
+    )  # fmt: skip
+    low: Temperature | None = asks("lowest air temperature of the same day", default="75 °F", how="practice")
+    humidity: Share | None = asks("relative humidity when the air is hottest", default="50 %", how="practice")
+    altitude: Altitude | None = asks("height above the sea", default="0 ft", how="practice")
+    latitude: Latitude | None = asks(
+        "latitude, north of the equator", default="40 deg", how="practice", note="the middle of the US"
+    )
+    longitude: Longitude | None = asks(
+        "longitude, negative west of Greenwich",
+        default="-90 deg",
+        how="practice",
+        note="the middle of the US",
+    )
+    date: Date | None = asks(
+        "day of the year it is worked out for", default="21 July", how="practice", shown="date"
+    )
+    daylight_saving: bool = asks("clocks an hour ahead of standard time on that day", default=True)
+    cart_rise: TemperatureDifference | None = asks(
+        "how much warmer than outside the air in the cart is while it serves", default="9 °F", how="practice",
+        note="more beside a large griddle under a weak hood: 10 to 30 °F is seen",
+    )  # fmt: skip
 
 
 class MenuItem(Part):

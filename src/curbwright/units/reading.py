@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 
 from curbwright.errors import UnitProblem
+from curbwright.units.calendar import read_date
 from curbwright.units.clock import read_clock
 from curbwright.units.gauges import r_value, sheet_gauge, wire_gauge
 from curbwright.units.kinds import KINDS, Kind
@@ -60,6 +61,8 @@ def _own_form(words: str, wanted: Kind) -> tuple[float, str] | None:
     match wanted.name:
         case "clock":
             return read_clock(words), ""
+        case "date":
+            return read_date(words), ""
         case "thickness":
             return sheet_gauge(words)
         case "wire_size":

@@ -7,7 +7,7 @@ from functools import cache
 from typing import NamedTuple
 
 from curbwright.errors import WrongUnit
-from curbwright.units import clock
+from curbwright.units import calendar, clock
 from curbwright.units.expression import NotAUnitError, readings
 from curbwright.units.gauges import wire_name
 from curbwright.units.kinds import KINDS, Kind
@@ -36,8 +36,8 @@ def show(value: float, unit: str, *, system: str = "us", shown: str | None = Non
     """Return an SI value as text in the units of a system, ``us`` or ``si``.
 
     ``unit`` is the SI spelling of the value's unit. ``shown`` names the unit to print in, for both systems,
-    or one for each as in ``gpm|L/min``; besides units there are ``ft-in``, ``clock``, ``AWG``, ``R`` and
-    ``$``. ``digits`` is the number of significant digits; powers of ten are never printed.
+    or one for each as in ``gpm|L/min``; besides units there are ``ft-in``, ``clock``, ``date``, ``AWG``,
+    ``R`` and ``$``. ``digits`` is the number of significant digits; powers of ten are never printed.
 
     Lengths in inches print as fractions where the nearest 1/16 is as close as the decimal with that many
     digits would be, and as decimals elsewhere; in feet and inches above 24 in. Money prints to the cent and
@@ -77,6 +77,9 @@ def _printed(value: float, unit: str, system: str, shown: str | None, digits: in
     match name, unit:
         case "ft-in" | "in", "m":
             return _inches(value, digits, feet=name == "ft-in")
+        case "date", "1":
+            day, text = calendar.written(value)
+            return Printed(text, float(day), "", 1.0)
         case "clock", "s":
             minutes, text = clock.written(value)
             return Printed(text, float(minutes), "min", 60.0)
