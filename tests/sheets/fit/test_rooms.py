@@ -159,3 +159,17 @@ def test_an_empty_cart_works_and_asks_only_for_the_crew() -> None:
         found = findings(cart({}, shell=shell))
         assert {id: one.missing for id, one in found.items() if one.verdict == "cannot tell"} == asked
         assert not any(one.verdict == "fail" for one in found.values())
+
+
+def test_an_opening_without_a_place_is_cannot_tell_wherever_it_matters() -> None:
+    hatch = {"wall": "curb", "kind": "hatch", "above": "40 in", "width": "50 in", "height": "36 in"}
+    door = {"wall": "rear", "kind": "door", "width": "30 in", "height": "74 in", "opens": "in"}
+    bottle = thing("centre", "-20 in", "12x12x18", kind="cylinder")
+    found = findings(cart({"bottle": bottle, "a": counter()}, openings={"hatch": hatch, "way_in": door}))
+    missing = {
+        "before_hatch.hatch": "hatch.back", "in_room.hatch": "hatch.back", "sill_low.hatch": "hatch.back",
+        "doorway.way_in": "way_in.off_centre", "door_leaf.way_in": "way_in.off_centre",
+        "bottle_opening.bottle": "hatch.back", "deck_length": "hatch.back",
+    }  # fmt: skip
+    for id, field in missing.items():
+        assert (found[id].verdict, found[id].missing[:1]) == ("cannot tell", (f"shell.openings.{field}",)), id

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from curbwright.equations import fit as eq
+from curbwright.errors import MissingInput
 from curbwright.figures import Figure, Worksheet
 from curbwright.sheets.fit.boxes import SPACE, Box, distance, exact, write_distance
 from curbwright.sheets.fit.space import Space
@@ -16,8 +17,8 @@ def bottles(space: Space, sheet: Worksheet) -> None:
             space.all_placed()
             if space.build.shell is not None:
                 _outside(space, below, box)
-            _openings(space, below, box)
             _ignition(space, below, box)
+            _openings(space, below, box)
 
 
 def _outside(space: Space, sheet: Worksheet, box: Box) -> None:
@@ -42,6 +43,9 @@ def _outside(space: Space, sheet: Worksheet, box: Box) -> None:
 
 def _openings(space: Space, sheet: Worksheet, box: Box) -> None:
     """The level distance to the nearest opening that begins below its top, where heavy gas could run in."""
+    for opening, path, says in space.unset.values():
+        if opening.wall != "roof":
+            raise MissingInput(path, says)
     low = [other for opening, other in space.openings.values() if opening.wall != "roof"]
     low = [other for other in low if exact(box.up.high - other.up.low) > 0]
     if not low:

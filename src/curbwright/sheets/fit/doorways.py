@@ -14,6 +14,7 @@ SHOWN = 2
 
 def doors(space: Space, sheet: Worksheet) -> None:
     """Write, for every door of the cart that opens inwards, what its leaf meets."""
+    space.openings_ready(sheet, "door")
     for key, (opening, box) in space.openings.items():
         if opening.kind != "door" or opening.opens != "in" or opening.wall == "roof":
             continue
@@ -37,6 +38,7 @@ def _before(space: Space, box: Box, beside: Direction) -> list[Box]:
 
 def doorways(space: Space, sheet: Worksheet, kinds: tuple[str, ...]) -> None:
     """Write the widest part of every opening of these kinds in front of which nothing stands."""
+    space.openings_ready(sheet, *kinds)
     for key, (opening, box) in space.openings.items():
         if opening.kind not in kinds or opening.wall == "roof":
             continue

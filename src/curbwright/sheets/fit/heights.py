@@ -83,6 +83,7 @@ def service(space: Space, sheet: Worksheet) -> None:
 
 def serving(space: Space, sheet: Worksheet) -> None:
     """Write, for every serving opening, its sill inside and above the ground, and the reach over it."""
+    space.openings_ready(sheet, "hatch", "window")
     handed_over: dict[str, Figure] = {}
     for key, (opening, box) in space.openings.items():
         if not _serves(opening):

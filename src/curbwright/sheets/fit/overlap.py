@@ -58,6 +58,7 @@ class Face:
 def within_room(space: Space, sheet: Worksheet) -> None:
     """Write everything that sticks out of the room, the tightest that does not, and the tightest of all."""
     space.ready(sheet)
+    space.openings_ready(sheet, "hatch", "door", "window", "vent")
     boxes = [*space.inside(), *(box for _, box in space.openings.values())]
     gaps = [(face.gap(box), face, box) for box in boxes for face in _faces(space) if not _passes(box, face)]
     gaps.sort(key=lambda one: one[0])

@@ -78,9 +78,14 @@ def unknown(space: Space, row: list[Member]) -> list[MissingInput]:
 
 
 def lost(space: Space) -> list[MissingInput]:
-    """Return what has neither a place nor all of a size, a wall and a height, so that no row can count it."""
+    """Return what no row can count: things without a place or a size, doors and hatches without a place."""
     waiting = _waiting(space)
-    return [MissingInput(*why) for key, why in space.unplaced.items() if key not in waiting]
+    things = [MissingInput(*why) for key, why in space.unplaced.items() if key not in waiting]
+    unset = [(opening, MissingInput(path, says)) for opening, path, says in space.unset.values()]
+    return [
+        *things,
+        *(why for opening, why in unset if opening.wall in ROWS and opening.kind in ("door", "hatch")),
+    ]
 
 
 def _of_box(box: Box) -> Member:

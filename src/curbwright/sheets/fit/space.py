@@ -21,6 +21,8 @@ class Space:
     """One build, laid out: boxes of everything sized, the faces of the room, walls, openings.
 
     ``walls`` is empty on an open cart; ``edges`` are the walls, or the edges of an open deck.
+    ``unplaced`` are things and ``unset`` openings that have no place yet: the field that is missing, and
+    what is said of it.
     """
 
     build: Build
@@ -35,6 +37,7 @@ class Space:
     edges: dict[str, Box] = field(default_factory=dict)
     openings: dict[str, tuple[Opening, Box]] = field(default_factory=dict)
     unplaced: dict[str, tuple[str, str]] = field(default_factory=dict)
+    unset: dict[str, tuple[Opening, str, str]] = field(default_factory=dict)
     unsized: list[str] = field(default_factory=list)
     _known: dict[str, Figure] = field(default_factory=dict)
 
@@ -68,6 +71,13 @@ class Space:
             below.gaps.append(Gap(below.id, path, says))
         return not self.unplaced
 
+    def openings_ready(self, sheet: Worksheet, *kinds: str) -> None:
+        """Open a section with a gap for every opening of these kinds that has no place yet."""
+        for key, (opening, path, says) in self.unset.items():
+            if opening.kind in kinds:
+                below = sheet.section(key, f"{key.replace('_', ' ')}: no place yet")
+                below.gaps.append(Gap(below.id, path, says))
+
 
 def lay_out(build: Build, placing: Placing, sheet: Worksheet) -> Space:
     """Turn a placing into boxes."""
@@ -96,6 +106,8 @@ def lay_out(build: Build, placing: Placing, sheet: Worksheet) -> Space:
             below = sheet.section(f"openings.{key}", f"opening: {key.replace('_', ' ')}")
             with below.attempt():
                 space.openings[key] = opening, _opening(key, opening, space, below)
+            if below.gaps:
+                space.unset[key] = opening, below.gaps[0].path, below.gaps[0].says
     return space
 
 
