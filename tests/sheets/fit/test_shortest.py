@@ -115,6 +115,12 @@ def test_things_against_the_end_walls_take_their_depth_from_the_rows_they_reach_
     assert inches(narrow, "deck.street_row") == pytest.approx(60)
 
 
+def test_a_hot_thing_at_an_end_wall_asks_nothing_of_what_stands_in_front_of_it() -> None:
+    griddle = {**hot("2 in", "6 in"), "side": "front", "back": None}
+    build = cart({"griddle": griddle, "a": thing("street", "26 in", "50x30x36", kind="stock")}, shell=STEEL)
+    assert inches(build, "deck.street_row") == pytest.approx(24 + 50)
+
+
 def test_items_without_a_place_are_counted_so_that_it_can_be_said_before_anything_is_drawn() -> None:
     items = {f"box{n}": thing("street", None, "50x20x30", kind="stock") for n in range(3)}
     found = findings(cart(items, shell=STEEL))

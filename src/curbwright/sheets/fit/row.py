@@ -37,7 +37,12 @@ class Member:
     @property
     def clearance(self) -> float:
         """The side clearance its plate asks, metres; nothing where none is needed or none is known."""
-        return float(self.clear.value or 0.0) if self.needs and self.clear is not None else 0.0
+        return float(self.clear.value or 0.0) if self.asks and self.clear is not None else 0.0
+
+    @property
+    def asks(self) -> bool:
+        """Whether it needs a clearance along the row: at an end wall the row is in front of it."""
+        return self.needs and self.side not in ("front", "rear")
 
 
 def members(space: Space, side: str) -> list[Member]:
@@ -72,7 +77,7 @@ def unknown(space: Space, row: list[Member]) -> list[MissingInput]:
     found = []
     for one in row:
         near = any(other.burns and conflict(one, other) for other in row if other is not one)
-        if one.needs and one.clear is not None and one.clear.value is None and (walls or near):
+        if one.asks and one.clear is not None and one.clear.value is None and (walls or near):
             found.append(MissingInput(one.clear.path, f"{one.clear.name} is not given"))
     return found
 

@@ -47,7 +47,7 @@ def _give_up(sheet: Worksheet, missing: list[MissingInput]) -> None:
 def _row(space: Space, sheet: Worksheet, side: str, row: list[Member]) -> Figure:
     """Pack one row and write the chain of lengths and gaps that makes it as long as it is."""
     walls = bool(burning_walls(space))
-    ends = [one.clearance if walls and one.side not in ("front", "rear") else 0.0 for one in row]
+    ends = [one.clearance if walls else 0.0 for one in row]
     sizes = [float(one.length.value or 0.0) for one in row]
 
     def after(i: int, j: int) -> float | None:
