@@ -19,7 +19,7 @@ an example with `curbwright new my-cart`. Every problem in a file is reported at
 
 **Quantities are text with their unit**, the way you would say them: `"5 ft 6 in"`, `"1 1/2 in"`, `"62 lb"`,
 `"15,000 BTU/h"`. A bare number where a unit is due is a problem, never a guess. [The units](#units) stand
-below.
+below, and every form that is read is told in [quantities](../units.md).
 
 **Where things stand.** *Back* is from the front edge of the deck to the front edge of the thing; negative is
 ahead of the deck, on the drawbar. *Curb side* is the right-hand side seen from behind, *street side* the
