@@ -22,6 +22,8 @@ CAUTION = (
     " kill: local codes and licensed practice decide, and the authority that licenses the cart has the last"
     " word."
 )
+HEADLINE = "balance.tongue_share"
+"""The figure whose working is offered where nothing fails."""
 COLUMNS = ("gross", "axle_load", "tongue_load", "tongue_share")
 
 
@@ -37,7 +39,9 @@ def check_lines(sheets: Worksheets, findings: list[Finding], file: str) -> Itera
     if kept["cannot tell"]:
         yield from _part("Cannot be told yet", verdicts.full(kept["cannot tell"], "unsure"))
     failed = {one.requirement.id for one in kept["fail"]}
-    held = [one for one in kept["pass"] if one.requirement.id not in failed]
+    held = [
+        one for one in kept["pass"] if one.requirement.id not in failed and one.requirement.comparator != "=="
+    ]
     if held:
         passed = len({one.requirement.id for one in held})
         title = f"Passes: the tightest {TIGHT} of {passed} requirements" if passed > TIGHT else "Passes"
@@ -129,7 +133,6 @@ def _thing(figure: Figure) -> str:
 
 
 def _next(findings: list[Finding], file: str) -> Iterator[str]:
-    worst = next((one for one in findings if one.provided is not None), None)
-    if worst is not None and worst.provided is not None:
-        yield f"Working of any figure:  curbwright show {file} {worst.provided.id}"
+    worst = next((one.provided.id for one in findings if one.verdict == "fail" and one.provided), HEADLINE)
+    yield f"Working of any figure:  curbwright show {file} {worst}"
     yield f"Drawings to scale:      curbwright draw {file} -o drawings"

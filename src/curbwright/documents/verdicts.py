@@ -6,8 +6,8 @@ import re
 from collections.abc import Iterator
 from textwrap import wrap
 
-from curbwright.figures import Figure, Worked, Worksheet
-from curbwright.figures.printing import shown
+from curbwright.figures import Figure, Worked, Worksheet, roots
+from curbwright.figures.printing import DIGITS
 from curbwright.requirements import Finding, Requirement
 from curbwright.sheets import Worksheets
 from curbwright.units import show, shown_number
@@ -15,6 +15,9 @@ from curbwright.units import show, shown_number
 WIDTH = 100
 MOST_CASES = 6
 """How many cases of one requirement are listed: the worst."""
+LONG = 2.54
+"""Metres: longer things print in feet and inches, shorter ones in inches, as they are built."""
+CLOSE = 1e-9
 MARKS = {"fail": "FAIL", "cannot tell": "  ? ", "pass": "  ok"}
 INDENT = " " * 6
 ASKS = {">=": "at least", "<=": "at most", "==": "exactly"}
@@ -87,29 +90,39 @@ class Verdicts:
         return name, "" if _says(name, title) else title
 
     def _numbers(self, finding: Finding) -> tuple[str, str]:
-        """The value, then what is asked and the difference, all in the value's own unit."""
-        value, asked = _sides(finding)
-        words = ASKS[finding.requirement.comparator]
-        rest = f"({words} {_shown(asked, self.system, value.shown)})  {self._difference(finding)}"
-        return shown(value, self.system), rest.rstrip()
+        """The value, then what is asked and the difference, all in one unit."""
+        value, comparator, asked = _sides(finding)
+        unit = self._unit(value, asked)
+        rest = f"({ASKS[comparator]} {self._shown(asked, unit)})  {self._difference(finding, unit)}"
+        return self._shown(value, unit), rest.rstrip()
 
-    def _difference(self, finding: Finding) -> str:
-        value, asked = _sides(finding)
-        held = finding.verdict == "pass"
-        if finding.requirement.comparator == "==" and held:
+    def _difference(self, finding: Finding, unit: str | None) -> str:
+        value, comparator, asked = _sides(finding)
+        if comparator == "==" and finding.verdict == "pass":
             return ""
         word = (
-            "to spare" if held else {">=": "short", "<=": "over", "==": "off"}[finding.requirement.comparator]
+            "to spare"
+            if finding.verdict == "pass"
+            else {">=": "short", "<=": "over", "==": "off"}[comparator]
         )
         off = abs(float(value) - float(asked))
-        if off == 0:
+        if off <= CLOSE * abs(float(asked)):
             return f"nothing {word}"
-        unit, kept = ("delta_degC", None) if value.unit == "K" else (value.unit, value.shown)
-        if unit != "m" and kept is None and value.unit != "K" and float(value):
-            kept = shown_number(float(value), value.unit, system=self.system)[1] or None
-        text = show(off, unit, system=self.system, shown=kept, digits=2 if unit == "1" else 3)
-        points = " point" if text == "1 %" else " points"
-        return f"{text.replace(' %', points)} {word}"
+        kind, kept = ("delta_degC", None) if value.unit == "K" else (value.unit, unit)
+        text = show(off, kind, system=self.system, shown=kept, digits=2 if value.unit == "1" else 3)
+        return f"{text.replace(' %', ' point' if text == '1 %' else ' points')} {word}"
+
+    def _unit(self, value: Figure, asked: Figure) -> str | None:
+        """The unit both sides print in: the figure's own, inches for short lengths, else the value's."""
+        if value.shown or value.unit == "K":
+            return value.shown
+        if value.unit == "m":
+            short = max(abs(float(value)), abs(float(asked))) < LONG
+            return "in" if short and self.system == "us" else None
+        return shown_number(float(value) or float(asked), value.unit, system=self.system)[1] or None
+
+    def _shown(self, figure: Figure, unit: str | None) -> str:
+        return show(float(figure), figure.unit, system=self.system, shown=unit, digits=DIGITS)
 
     def _unsettled(self, held: list[Finding]) -> Iterator[Line]:
         """Why it cannot be told, and the fields that would settle it."""
@@ -139,18 +152,23 @@ def _by_requirement(findings: list[Finding]) -> list[list[Finding]]:
     return list(groups.values())
 
 
-def _sides(finding: Finding) -> tuple[Figure, Figure]:
-    """What is there and what is asked; of a margin held against nothing, the two that it was worked from."""
+def _sides(finding: Finding) -> tuple[Figure, str, Figure]:
+    """What is there, the comparator and what is asked.
+
+    Of a margin held against nothing it is the two that the margin was worked from; where what there is comes
+    from a table (how far people reach), the other one is what the builder can change.
+    """
     assert finding.provided is not None  # noqa: S101
     assert finding.required is not None  # noqa: S101
     origin = finding.provided.origin
     if (
-        float(finding.required) == 0
-        and isinstance(origin, Worked)
-        and {"clear", "asked"} == set(origin.inputs)
+        float(finding.required) != 0
+        or not isinstance(origin, Worked)
+        or set(origin.inputs) != {"clear", "asked"}
     ):
-        return origin.inputs["clear"], origin.inputs["asked"]
-    return finding.provided, finding.required
+        return finding.provided, finding.requirement.comparator, finding.required
+    clear, asked = origin.inputs["clear"], origin.inputs["asked"]
+    return (clear, ">=", asked) if roots(clear) else (asked, "<=", clear)
 
 
 def _says(name: str, title: str) -> bool:
@@ -158,12 +176,6 @@ def _says(name: str, title: str) -> bool:
     words = [word for word in re.findall(r"\w+", title.casefold()) if len(word) > 2]
     said = [word for word in words if word in name.casefold()]
     return title.partition(":")[0].casefold() in name.casefold() or 2 * len(said) >= len(words)
-
-
-def _shown(figure: Figure, system: str, unit: str | None) -> str:
-    if unit is not None and figure.shown is None:
-        return show(float(figure), figure.unit, system=system, shown=unit, digits=4)
-    return shown(figure, system)
 
 
 def _authority(row: Requirement) -> str:

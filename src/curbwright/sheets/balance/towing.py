@@ -248,7 +248,8 @@ def _hitch_class(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Wor
                 )
                 sheet.work("tongue_limit", name, eq.load_for_share, gross=gross, share=share)
             return
-    sheet.note(f"No tongue load is recommended here for a {hitch} hitch at this mass: its plate decides.")
+    says = f"no tongue load is published for a {hitch} hitch at this gross mass; the plate on the hitch decides"
+    raise MissingInput("tow_vehicle.hitch", says)
 
 
 def _brakes(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
