@@ -1,15 +1,15 @@
 """The exceptions curbwright raises, and nothing else.
 
-    CurbwrightError
-    ├── UnitProblem            a text that is not a quantity of the kind asked for
-    ├── BuildFileProblem       everything that is wrong with one build file
-    ├── EditProblem            a change to a build file that cannot be made
-    ├── UnknownName            a catalogue item, source or figure that does not exist
-    └── SheetError             a mistake of the programmer, not of the builder
-        ├── UntracedNumber     a bare number was put on a sheet
-        ├── WrongUnit          a figure in another unit than the equation declares
-        └── NotAnEquation      a function that cannot be filed as an equation
-    MissingInput (control flow inside sheets): a field the builder has not filled in
+CurbwrightError
+├── UnitProblem            a text that is not a quantity of the kind asked for
+├── BuildFileProblem       everything that is wrong with one build file
+├── EditProblem            a change to a build file that cannot be made
+├── UnknownName            a catalogue item, source or figure that does not exist
+└── SheetError             a mistake of the programmer, not of the builder
+    ├── UntracedNumber     a bare number was put on a sheet
+    ├── WrongUnit          a figure in another unit than the equation declares
+    └── NotAnEquation      a function that cannot be filed as an equation
+MissingInput (control flow inside sheets): a field the builder has not filled in
 """
 
 from __future__ import annotations

@@ -126,7 +126,9 @@ def _scaled(chance: random.Random, lines: Lines) -> Lines:
         if not found:
             return value
         number = float(found[0].replace(",", "")) * times
-        return value[: found.start()] + (f"{number:.6f}".rstrip("0").rstrip(".") or "0") + value[found.end() :]
+        return (
+            value[: found.start()] + (f"{number:.6f}".rstrip("0").rstrip(".") or "0") + value[found.end() :]
+        )
 
     return _with_value(chance, lines, new)
 
