@@ -66,8 +66,9 @@ def new(folder: str, like: str) -> None:
 
 @main.command()
 @FILE
+@click.option("--all", "everything", is_flag=True, help="List every requirement, not one screen of them.")
 @JSON
-def check(file: str, as_json: bool) -> None:
+def check(file: str, everything: bool, as_json: bool) -> None:
     """Work out the cart in FILE: what fails, what cannot be told, what is tight.
 
     Exit code: 0 nothing failed, 1 something failed, 2 the file cannot be read.
@@ -83,7 +84,7 @@ def check(file: str, as_json: bool) -> None:
     if as_json:
         click.echo(json.dumps(check_json(sheets, findings), ensure_ascii=False, allow_nan=False))
     else:
-        for text, style in check_lines(sheets, findings, file):
+        for text, style in check_lines(sheets, findings, file, everything=everything):
             click.secho(text, **STYLES[style])
     sys.exit(1 if any(finding.verdict == "fail" for finding in findings) else 0)
 

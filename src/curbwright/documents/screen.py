@@ -6,15 +6,15 @@ from collections.abc import Iterator
 from textwrap import wrap
 
 from curbwright.build.cart import Build
-from curbwright.documents.verdicts import WIDTH, Line, Verdicts
+from curbwright.documents.verdicts import WIDTH, Line, Verdicts, by_requirement
 from curbwright.figures import Figure, Given
 from curbwright.figures.printing import shown
 from curbwright.requirements import Finding
 from curbwright.sheets import Worksheets
 from curbwright.units import shown_number
 
-TIGHT = 10
-"""How many of the requirements that pass are listed: the tightest."""
+IN_FULL, IN_BRIEF, UNTOLD, TIGHT = 4, 8, 3, 10
+"""How many requirements fill one screen: failures with the reason, failures without, untold, tightest passes."""
 MOST_NAMED = 5
 """How many assumed values, and how many things, are named."""
 CAUTION = (
@@ -27,8 +27,13 @@ HEADLINE = "balance.tongue_share"
 COLUMNS = ("gross", "axle_load", "tongue_load", "tongue_share")
 
 
-def check_lines(sheets: Worksheets, findings: list[Finding], file: str) -> Iterator[Line]:
-    """Yield the lines of the screen, each with a style: head, fail, unsure, pass, quiet or plain."""
+def check_lines(
+    sheets: Worksheets, findings: list[Finding], file: str, *, everything: bool = False
+) -> Iterator[Line]:
+    """Yield the lines of the screen, each with a style: head, fail, unsure, pass, quiet or plain.
+
+    ``everything`` leaves nothing out, however many screens it takes.
+    """
     verdicts = Verdicts(sheets)
     told = ("fail", "cannot tell", "pass")
     kept = {verdict: [one for one in findings if one.verdict == verdict] for verdict in told}
@@ -52,6 +57,25 @@ def check_lines(sheets: Worksheets, findings: list[Finding], file: str) -> Itera
     counts = (len(kept[verdict]) for verdict in told)
     yield "{} fail, {} cannot be told, {} pass.".format(*counts), "head"
     yield from ((line, "quiet") for line in _next(findings, file))
+
+
+def _failing(verdicts: Verdicts, failed: list[Finding], full: int, brief: int) -> Iterator[Line]:
+    """The worst with their reasons, the next without, and how many more there are."""
+    groups = by_requirement(failed)
+    yield from verdicts.full([one for held in groups[:full] for one in held], "fail")
+    yield from verdicts.brief([one for held in groups[full:] for one in held], brief, "fail")
+    yield from _more(len(groups) - full - brief)
+
+
+def _untold(verdicts: Verdicts, untold: list[Finding], most: int) -> Iterator[Line]:
+    groups = by_requirement(untold)
+    yield from verdicts.full([one for held in groups[:most] for one in held], "unsure")
+    yield from _more(len(groups) - most)
+
+
+def _more(left: int) -> Iterator[Line]:
+    if left > 0:
+        yield f"      and {left} more; all of them: curbwright check --all", "quiet"
 
 
 def _heading(build: Build) -> Iterator[Line]:

@@ -35,7 +35,7 @@ class Verdicts:
 
     def full(self, findings: list[Finding], style: str) -> Iterator[Line]:
         """Yield each requirement with its cases, why it is asked, who asks it, and where the working is."""
-        for held in _by_requirement(findings):
+        for held in by_requirement(findings):
             row = held[0].requirement
             yield from self._headed(held[0], style)
             if held[0].verdict == "cannot tell":
@@ -47,7 +47,7 @@ class Verdicts:
 
     def brief(self, findings: list[Finding], most: int, style: str) -> Iterator[Line]:
         """Yield each requirement with its tightest case only, the tightest requirements first."""
-        for held in _by_requirement(findings)[:most]:
+        for held in by_requirement(findings)[:most]:
             yield from self._headed(held[0], style)
             yield from self._cases(held[:1])
 
@@ -144,7 +144,7 @@ def _sections(sheets: Worksheets) -> Iterator[Worksheet]:
         yield from part.sections
 
 
-def _by_requirement(findings: list[Finding]) -> list[list[Finding]]:
+def by_requirement(findings: list[Finding]) -> list[list[Finding]]:
     """Findings of one requirement together, in the order in which the first of each comes."""
     groups: dict[str, list[Finding]] = {}
     for finding in findings:
