@@ -39,18 +39,13 @@ def check_lines(
     kept = {verdict: [one for one in findings if one.verdict == verdict] for verdict in told}
     yield from _heading(sheets.build)
     yield from _load_cases(sheets)
+    full, brief, untold, tight = (len(findings),) * 4 if everything else (IN_FULL, IN_BRIEF, UNTOLD, TIGHT)
     if kept["fail"]:
-        yield from _part("Fails", verdicts.full(kept["fail"], "fail"))
+        yield from _part("Fails", _failing(verdicts, kept["fail"], full, brief))
+        tight = tight if everything else TIGHT // 3
     if kept["cannot tell"]:
-        yield from _part("Cannot be told yet", verdicts.full(kept["cannot tell"], "unsure"))
-    failed = {one.requirement.id for one in kept["fail"]}
-    held = [
-        one for one in kept["pass"] if one.requirement.id not in failed and one.requirement.comparator != "=="
-    ]
-    if held:
-        passed = len({one.requirement.id for one in held})
-        title = f"Passes: the tightest {TIGHT} of {passed} requirements" if passed > TIGHT else "Passes"
-        yield from _part(title, verdicts.brief(held, TIGHT, "pass"))
+        yield from _part("Cannot be told yet", _untold(verdicts, kept["cannot tell"], untold))
+    yield from _passing(verdicts, kept, tight)
     yield from _assumed(sheets, findings)
     yield from ((line, "quiet") for line in wrap(CAUTION, WIDTH))
     yield "", "plain"
@@ -71,6 +66,18 @@ def _untold(verdicts: Verdicts, untold: list[Finding], most: int) -> Iterator[Li
     groups = by_requirement(untold)
     yield from verdicts.full([one for held in groups[:most] for one in held], "unsure")
     yield from _more(len(groups) - most)
+
+
+def _passing(verdicts: Verdicts, kept: dict[str, list[Finding]], most: int) -> Iterator[Line]:
+    """The tightest of the requirements that hold in every case; one that must be exact has no margin."""
+    failed = {one.requirement.id for one in kept["fail"]}
+    held = [
+        one for one in kept["pass"] if one.requirement.id not in failed and one.requirement.comparator != "=="
+    ]
+    if held:
+        passed = len(by_requirement(held))
+        title = f"Passes: the tightest {most} of {passed} requirements" if passed > most else "Passes"
+        yield from _part(title, verdicts.brief(held, most, "pass"))
 
 
 def _more(left: int) -> Iterator[Line]:
