@@ -19,6 +19,9 @@ STYLES: dict[str, dict[str, Any]] = {
     "quiet": {"dim": True}, "plain": {},
 }  # fmt: skip
 
+LONG = 60
+"""Lines; a longer answer goes through the pager where there is somebody to page."""
+
 
 class _Commands(click.Group):
     """A group that suggests the nearest command."""
@@ -92,15 +95,19 @@ def check(file: str, everything: bool, as_json: bool) -> None:
 @main.command()
 @FILE
 @click.argument("id")
-def show(file: str, id: str) -> None:
+@click.option("--steps", type=click.IntRange(min=0), help="Stop after so many steps down.")
+def show(file: str, id: str, steps: int | None) -> None:
     """Show the working of one figure of FILE, down to its roots. ID is as printed by check."""
     build = _read(file, False)
     from curbwright.documents.working import find, working_lines
     from curbwright.sheets import work
 
     with _said():
-        for line in working_lines(find(work(build), id), build.cart.units):
-            click.echo(line)
+        lines = list(working_lines(find(work(build), id), build.cart.units, steps))
+    if sys.stdout.isatty() and len(lines) > LONG:
+        click.echo_via_pager("\n".join(lines))
+    else:
+        click.echo("\n".join(lines))
 
 
 @main.command()

@@ -35,8 +35,8 @@ def find(sheets: Worksheets, id: str) -> Figure:
 def working_lines(figure: Figure, system: str, steps: int | None = None) -> Iterator[str]:
     """Yield the working of a figure: the result, then every step down to what it all rests on.
 
-    ``steps`` is how many steps down to go; without it, all of them. What the build file says, what is assumed
-    and what comes from tables is listed once, at the end.
+    ``steps`` is how many steps down to go; without it, all of them. What the build file says, what is
+    assumed and what comes from tables is listed once, at the end.
     """
     yield from _wrapped(line(figure, system), "")
     below, deeper = _steps(figure, steps)
@@ -54,7 +54,7 @@ def working_lines(figure: Figure, system: str, steps: int | None = None) -> Iter
         for one in leaves:
             yield from _leaf(one, system)
     fields = sorted(roots(figure))
-    if fields:
+    if fields and deeper:
         yield ""
         yield from wrap(f"Depends on these fields of the build file: {', '.join(fields)}", WIDTH)
 
@@ -97,21 +97,18 @@ def _assumed(figure: Figure) -> bool:
 
 def _leaf(figure: Figure, system: str) -> Iterator[str]:
     """One line for something that is not worked: what it is, its value, where it comes from."""
-    origin = figure.origin
-    if isinstance(origin, Given):
-        known = f", {origin.how}" if origin.how else ""
-        where = (
-            f"{origin.source or 'typical'}{known}; set {origin.path}"
-            if origin.assumed
-            else origin.path + known
-        )
-    else:
-        where = (
-            f"{origin.source}, {origin.row}"
-            if isinstance(origin, Tabled) and origin.row
-            else getattr(origin, "source", "")
-        )
-    yield from _wrapped([f"{figure.name} = {shown(figure, system)}   [{where}]"], "  ")
+    yield from _wrapped([f"{figure.name} = {shown(figure, system)}   [{_whence(figure)}]"], "  ")
+
+
+def _whence(figure: Figure) -> str:
+    match figure.origin:
+        case Given(path, _, how, True, source):
+            return f"{source or 'typical'}{', ' + how if how else ''}; set {path}"
+        case Given(path, _, how):
+            return f"{path}{', ' + how if how else ''}"
+        case Tabled(source, row):
+            return f"{source}{', ' + row if row else ''}"
+    return ""
 
 
 def _wrapped(lines: list[str], indent: str) -> Iterator[str]:

@@ -13,6 +13,9 @@ from curbwright.figures.origins import Given, Governing, Scheduled, Solved, Summ
 DIGITS = 4
 """Significant digits of a printed number: enough that a line can be reworked by hand from what is printed."""
 
+LABEL = 40
+"""The longest label of a row of a schedule."""
+
 _SIGNS: dict[type[ast.operator], str] = {
     ast.Add: " + ", ast.Sub: " − ", ast.Mult: " × ", ast.Div: " / ",
 }  # fmt: skip
@@ -111,17 +114,45 @@ def _in_place(text: str) -> str:
 
 
 def _schedule(total: Figure, card: Card, rows: dict[str, dict[str, Figure]], system: str) -> list[str]:
-    """The rows of a schedule as a table: the label, each input, the product in the unit of the total."""
+    """The rows of a schedule as a table: the label, each input, the product in the unit of the total.
+
+    An input that is the same in every row is said once, above; a column has one unit, named in its head.
+    """
     heads = [word for word in card.units if word != "return"]
-    table = [["", *(head.replace("_", " ") for head in heads), "gives"]]
-    for label, row in rows.items():
-        result = units.show(
-            float(card.function(**row)), total.unit, system=system, shown=total.shown, digits=DIGITS
-        )
-        table.append([label, *(shown(row[head], system) for head in heads), result])
-    widths = [max(len(each[column]) for each in table) for column in range(len(table[0]))]
-    return ["    " + "  ".join(cell.ljust(width) if n == 0 else cell.rjust(width)
-            for n, (cell, width) in enumerate(zip(each, widths, strict=True))) for each in table]  # fmt: skip
+    first = next(iter(rows.values()), {})
+    same = [head for head in heads if len(rows) > 1 and len({float(row[head]) for row in rows.values()}) == 1]
+    columns = [
+        _column(head, [row[head] for row in rows.values()], system) for head in heads if head not in same
+    ]
+    gives = [
+        Figure(card.function(**row), id="", name="", unit=total.unit, origin=total.origin, shown=total.shown)
+        for row in rows.values()
+    ]
+    labels = [label if len(label) <= LABEL else f"{label[: LABEL - 1]}…" for label in rows]
+    table = [["", *labels], *columns, _column("gives", gives, system)]
+    widths = [max(map(len, column)) for column in table]
+    lines = [
+        "    " + "  ".join(cell.ljust(width) if n == 0 else cell.rjust(width)
+                           for n, (cell, width) in enumerate(zip(cells, widths, strict=True)))
+        for cells in zip(*table, strict=True)
+    ]  # fmt: skip
+    once = ", ".join(f"{head.replace('_', ' ')} {shown(first[head], system)}" for head in same)
+    return [f"  in every row: {once}", *lines] if once else lines
+
+
+def _column(head: str, figures: list[Figure], system: str) -> list[str]:
+    """A column of a schedule: its head with the unit of its largest figure, and the figures in that unit."""
+    largest = max(figures, key=lambda one: abs(float(one)), default=None)
+    title = head.replace("_", " ")
+    if largest is None or largest.unit in ("K", "USD"):
+        return [title, *(shown(one, system) for one in figures)]
+    unit = units.shown_number(
+        float(largest), largest.unit, system=system, shown=largest.shown, digits=DIGITS
+    )[1]
+    cells = [
+        units.show(float(one), one.unit, system=system, shown=unit or None, digits=DIGITS) for one in figures
+    ]
+    return [f"{title}, {unit}" if unit else title, *(cell.removesuffix(f" {unit}") for cell in cells)]
 
 
 def _write(node: ast.expr, name: Callable[[str], str], binding: int = 0) -> str:
