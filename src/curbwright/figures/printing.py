@@ -13,7 +13,7 @@ from curbwright.figures.origins import Given, Governing, Scheduled, Solved, Summ
 DIGITS = 4
 """Significant digits of a printed number: enough that a line can be reworked by hand from what is printed."""
 
-LABEL = 40
+LABEL = 34
 """The longest label of a row of a schedule."""
 
 _SIGNS: dict[type[ast.operator], str] = {
@@ -129,30 +129,32 @@ def _schedule(total: Figure, card: Card, rows: dict[str, dict[str, Figure]], sys
         for row in rows.values()
     ]
     labels = [label if len(label) <= LABEL else f"{label[: LABEL - 1]}…" for label in rows]
-    table = [["", *labels], *columns, _column("gives", gives, system)]
+    table = [["", "", *labels], *columns, _column("gives", gives, system)]
     widths = [max(map(len, column)) for column in table]
     lines = [
         "    " + "  ".join(cell.ljust(width) if n == 0 else cell.rjust(width)
                            for n, (cell, width) in enumerate(zip(cells, widths, strict=True)))
-        for cells in zip(*table, strict=True)
+        for cells in zip(*table, strict=True) if any(cells)
     ]  # fmt: skip
     once = ", ".join(f"{head.replace('_', ' ')} {shown(first[head], system)}" for head in same)
     return [f"  in every row: {once}", *lines] if once else lines
 
 
 def _column(head: str, figures: list[Figure], system: str) -> list[str]:
-    """A column of a schedule: its head with the unit of its largest figure, and the figures in that unit."""
+    """A column of a schedule: its head on two lines, with the unit of its largest figure, and the figures."""
     largest = max(figures, key=lambda one: abs(float(one)), default=None)
-    title = head.replace("_", " ")
+    above, _, title = head.replace("_", " ").rpartition(" ")
     if largest is None or largest.unit in ("K", "USD"):
-        return [title, *(shown(one, system) for one in figures)]
+        return [above, title, *(shown(one, system) for one in figures)]
     unit = units.shown_number(
         float(largest), largest.unit, system=system, shown=largest.shown, digits=DIGITS
     )[1]
     cells = [
         units.show(float(one), one.unit, system=system, shown=unit or None, digits=DIGITS) for one in figures
     ]
-    return [f"{title}, {unit}" if unit else title, *(cell.removesuffix(f" {unit}") for cell in cells)]
+    if unit:
+        above, title = (above, f"{title}, {unit}") if above else (title, unit)
+    return [above, title, *(cell.removesuffix(f" {unit}") for cell in cells)]
 
 
 def _write(node: ast.expr, name: Callable[[str], str], binding: int = 0) -> str:
