@@ -1,4 +1,4 @@
-"""What the plan and the elevations of a cart share: its sizes in metres, the drawbar, the balance marks, the numbers."""
+"""What the plan and the elevations share: sizes in metres, the drawbar, the balance marks, the numbers."""
 
 from __future__ import annotations
 
@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from curbwright.build import kinds
+from curbwright.build.balance import Axle
 from curbwright.build.fit import Opening
 from curbwright.sheets import Worksheets
 from curbwright.sheets.placing import Placed
@@ -31,6 +32,8 @@ class CartShape:
     track: float | None
     wheel: float
     """Radius of a wheel."""
+    axles: tuple[float, ...]
+    """Where each axle stands, behind the deck front."""
 
 
 def shape(sheets: Worksheets) -> CartShape:
@@ -47,7 +50,19 @@ def shape(sheets: Worksheets) -> CartShape:
         None if axle.back is None else float(axle.back),
         None if axle.track is None else float(axle.track),
         float(axle.centre_height or 0.33),
+        _axles(axle),
     )
+
+
+def _axles(axle: Axle) -> tuple[float, ...]:
+    """The axle, or the two of a tandem where their spacing is given."""
+    if axle.back is None:
+        return ()
+    middle = float(axle.back)
+    if axle.count == 1 or axle.spacing is None:
+        return (middle,)
+    half = float(axle.spacing) / 2
+    return middle - half, middle + half
 
 
 def numbered(sheets: Worksheets) -> dict[str, int]:
@@ -87,7 +102,7 @@ def openings(sheets: Worksheets, *walls: str) -> Iterator[tuple[str, Opening]]:
 
 
 def shell_ends(sheets: Worksheets) -> tuple[float, float, float] | None:
-    """Return the shell's front and rear behind the deck front and its outside width, or None for an open cart."""
+    """Return the shell's front and rear behind the deck front and its outside width; None for an open cart."""
     shell = sheets.build.shell
     if shell is None:
         return None
@@ -99,7 +114,7 @@ def shell_ends(sheets: Worksheets) -> tuple[float, float, float] | None:
 
 
 def centre_of_gravity(sheets: Worksheets) -> tuple[float, float, float] | None:
-    """Return the road-ready centre of gravity: behind the deck front, across, above the road; None if untold."""
+    """Return the road-ready centre of gravity: behind the deck front, across, above the road; or None."""
     figures = sheets.figures
     names = [f"balance.{CASE}.centre_{direction}" for direction in ("station", "across", "height")]
     if any(name not in figures for name in names):

@@ -20,7 +20,7 @@ READABLE = 24.0
 
 
 def pages(sheets: Worksheets) -> tuple[Page, ...]:
-    """Return the sheets of the set: the floor plan with the list of equipment, and the curb-side elevation."""
+    """Return the sheets of the set: the floor plan with its equipment, and the curb-side elevation."""
     return (
         Page("Floor plan and equipment", (plan(sheets),), schedule(sheets), "EQUIPMENT"),
         Page("Curb-side elevation", (curb_elevation(sheets),)),

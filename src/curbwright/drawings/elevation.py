@@ -25,7 +25,7 @@ def curb_elevation(sheets: Worksheets) -> View:
     """Return the curb-side elevation; what stands inside behind the wall is drawn hidden."""
     cart = shape(sheets)
     marks = [
-        *_trailer(sheets, cart),
+        *_trailer(cart),
         *_shell(sheets, cart),
         *_equipment(sheets, cart),
         *_balance(sheets, cart),
@@ -39,18 +39,14 @@ def _x(back: float) -> float:
     return -back
 
 
-def _trailer(sheets: Worksheets, cart: CartShape) -> Iterator[Primitive]:
+def _trailer(cart: CartShape) -> Iterator[Primitive]:
     yield Line((_x(cart.deck_length + 0.3), 0.0), (_x(cart.ball - 0.3), 0.0), layer="GROUND")
     rail = 0.1
     yield rectangle(Box(_x(cart.deck_length), cart.deck_height - rail, 0.0, cart.deck_height), layer="FRAME")
     yield Line((0.0, cart.deck_height - rail), (_x(cart.ball), cart.ball_height), layer="FRAME")
     yield Line((0.0, cart.deck_height), (_x(cart.ball), cart.ball_height + 0.05), layer="FRAME")
-    if cart.axle is None:
-        return
-    spacing = sheets.build.trailer.axle.spacing
-    two = sheets.build.trailer.axle.count == 2 and spacing is not None
-    for shift in (-float(spacing or 0.0) / 2, float(spacing or 0.0) / 2) if two else (0.0,):
-        at = (_x(cart.axle + shift), cart.wheel)
+    for along in cart.axles:
+        at = (_x(along), cart.wheel)
         yield Circle(at, cart.wheel, layer="OUTLINE")
         yield Circle(at, cart.wheel * 0.55, layer="FRAME")
 

@@ -57,16 +57,13 @@ def _trailer(cart: CartShape) -> Iterator[Primitive]:
     yield rectangle(Box(0.0, -half, cart.deck_length, half), layer="OUTLINE")
     yield Polyline(((0.0, -half * 0.55), (cart.ball, 0.0), (0.0, half * 0.55)), layer="FRAME")
     yield Line((cart.ball - 0.1, 0.0), (cart.deck_length + 0.15, 0.0), layer="CENTRE")
-    if cart.axle is not None and cart.track is not None:
+    if cart.axle is None or cart.track is None:
+        return
+    for along in cart.axles:
         for side in (-1, 1):
             middle = side * cart.track / 2
-            wheel = Box(
-                cart.axle - cart.wheel,
-                middle - TIRE_WIDTH / 2,
-                cart.axle + cart.wheel,
-                middle + TIRE_WIDTH / 2,
-            )
-            yield rectangle(wheel, layer="FRAME")
+            low, high = middle - TIRE_WIDTH / 2, middle + TIRE_WIDTH / 2
+            yield rectangle(Box(along - cart.wheel, low, along + cart.wheel, high), layer="FRAME")
 
 
 def _shell(sheets: Worksheets) -> Iterator[Primitive]:
@@ -175,7 +172,7 @@ def footprint(placed: Placed) -> Box:
 
 
 def _covered(key: str, sheets: Worksheets) -> bool:
-    """Whether something on the floor stands above most of this thing and hides it."""
+    """Whether something that reaches higher stands over most of this thing and hides it."""
     mine = sheets.placing.items[key]
     box = footprint(mine)
     for other, placed in sheets.placing.items.items():
@@ -184,9 +181,9 @@ def _covered(key: str, sheets: Worksheets) -> bool:
         above = footprint(placed)
         wide = min(box.right, above.right) - max(box.left, above.left)
         deep = min(box.top, above.top) - max(box.bottom, above.bottom)
-        if float(placed.up.low) >= float(mine.up.high) - 1e-6 and wide > 0 and deep > 0:
-            if wide * deep > 0.5 * box.width * box.height:
-                return True
+        higher = float(placed.up.high) > float(mine.up.high) + 1e-6
+        if higher and wide > 0 and deep > 0 and wide * deep > 0.5 * box.width * box.height:
+            return True
     return False
 
 
