@@ -7,14 +7,14 @@ from textwrap import wrap
 
 from curbwright.build.cart import Build
 from curbwright.documents.verdicts import WIDTH, Line, Verdicts, by_requirement
-from curbwright.figures import Figure, Given
+from curbwright.figures import Figure, Given, roots
 from curbwright.figures.printing import shown
 from curbwright.requirements import Finding
 from curbwright.sheets import Worksheets
 from curbwright.units import shown_number
 
 IN_FULL, IN_BRIEF, UNTOLD, TIGHT = 4, 8, 3, 10
-"""How many requirements fill one screen: failures with the reason, failures without, untold, tightest passes."""
+"""Requirements on one screen: failures with the reason, failures without, untold, tightest passes."""
 MOST_NAMED = 5
 """How many assumed values, and how many things, are named."""
 CAUTION = (
@@ -127,7 +127,8 @@ def _whole(figure: Figure, system: str) -> str:
 
 def _assumed(sheets: Worksheets, findings: list[Finding]) -> Iterator[Line]:
     """Typical values that a verdict leans on, so that nobody takes them for their own."""
-    leaned = {field for one in findings if one.verdict in ("pass", "fail") for field in one.fields}
+    told = (one for one in findings if one.verdict in ("pass", "fail"))
+    leaned = roots(*(side for one in told for side in (one.provided, one.required) if side is not None))
     stand_in = [
         figure for field in sorted(leaned)
         if (figure := sheets.figures.get(field)) is not None

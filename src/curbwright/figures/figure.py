@@ -55,10 +55,10 @@ def inputs_of(figure: Figure) -> tuple[Figure, ...]:
             return ()
 
 
-def walk(figure: Figure) -> Iterator[Figure]:
-    """Yield a figure's whole working, inputs before what is worked from them, each once."""
+def walk(*figures: Figure) -> Iterator[Figure]:
+    """Yield the whole working of figures, inputs before what is worked from them, each once."""
     seen: set[int] = set()
-    stack = [(figure, False)]
+    stack = [(one, False) for one in reversed(figures)]
     while stack:
         one, ready = stack.pop()
         if ready:
@@ -69,12 +69,12 @@ def walk(figure: Figure) -> Iterator[Figure]:
             stack.extend((each, False) for each in reversed(inputs_of(one)))
 
 
-def roots(figure: Figure) -> set[str]:
-    """Return the build-file paths that a figure depends on.
+def roots(*figures: Figure) -> set[str]:
+    """Return the build-file paths that figures depend on.
 
     A field that the builder left out and a typical value stands in for counts: setting it changes the figure.
     """
-    return {one.origin.path for one in walk(figure) if isinstance(one.origin, Given)}
+    return {one.origin.path for one in walk(*figures) if isinstance(one.origin, Given)}
 
 
 def sources(figure: Figure) -> set[str]:

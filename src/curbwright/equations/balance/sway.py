@@ -99,7 +99,7 @@ def soft_hitch_damping(
     damping = stiffness / speed * array([[axle**2, axle], [axle, 1]])
     spring = array([[stiffness * axle, 0], [stiffness, hitch_stiffness]])
     roots = linalg.eigvals(
-        block([[zeros((2, 2)), eye(2)], [-linalg.solve(carried, spring), -linalg.solve(carried, damping)]])
+        block([[zeros((2, 2)), eye(2)], [-_solved(carried, spring), -_solved(carried, damping)]])
     )
     return float((-roots.real / abs(roots)).min())
 
@@ -286,4 +286,14 @@ def _roots(
     angle[:3, 2] = stiffness * array([1, -ball_behind, -axle])
     angle[3] = eye(4)[3]
     over_speed = at[..., None, None]
-    return linalg.eigvals(linalg.solve(carried, slips * over_speed + turning / over_speed + angle))
+    return linalg.eigvals(_solved(carried, slips * over_speed + turning / over_speed + angle))
+
+
+def _solved(carried: Any, forces: Any) -> Any:
+    """Return the accelerations that forces give; raises ZeroDivisionError where there is no mass to turn."""
+    from numpy import linalg
+
+    try:
+        return linalg.solve(carried, forces)
+    except linalg.LinAlgError:
+        raise ZeroDivisionError("a mass or an inertia is nothing") from None
