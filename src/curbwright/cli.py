@@ -54,7 +54,7 @@ FILE = click.argument("file")
 JSON = click.option("--json", "as_json", is_flag=True, help="Print one JSON object instead; values are SI.")
 
 
-@main.command()
+@main.command(short_help="Start a build file from an example.")
 @click.argument("folder")
 @click.option("--like", default="flatbread", show_default=True, help="The example to start from.")
 def new(folder: str, like: str) -> None:
@@ -67,7 +67,7 @@ def new(folder: str, like: str) -> None:
         click.echo(f"  curbwright check {path}")
 
 
-@main.command()
+@main.command(short_help="Work a cart out and judge it.")
 @FILE
 @click.option("--all", "everything", is_flag=True, help="List every requirement, not one screen of them.")
 @JSON
@@ -92,7 +92,7 @@ def check(file: str, everything: bool, as_json: bool) -> None:
     sys.exit(1 if any(finding.verdict == "fail" for finding in findings) else 0)
 
 
-@main.command()
+@main.command(short_help="Show the working of one figure.")
 @FILE
 @click.argument("id")
 @click.option("--steps", type=click.IntRange(min=0), help="Stop after so many steps down.")
@@ -110,7 +110,7 @@ def show(file: str, id: str, steps: int | None) -> None:
         click.echo("\n".join(lines))
 
 
-@main.command()
+@main.command(short_help="Draw the cart to scale, as SVG and DXF.")
 @FILE
 @click.option("-o", "--out", "folder", required=True, help="The folder to write to; made if need be.")
 def draw(file: str, folder: str) -> None:
@@ -124,7 +124,7 @@ def draw(file: str, folder: str) -> None:
             click.echo(str(path))
 
 
-@main.command()
+@main.command(short_help="List typical equipment.")
 @click.argument("words", nargs=-1)
 def catalogue(words: tuple[str, ...]) -> None:
     """List typical equipment whose name or kind holds all the WORDS; `like = "..."` in an item uses one."""
