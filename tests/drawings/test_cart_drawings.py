@@ -1,4 +1,4 @@
-"""The floor plan and the elevation of every example cart: nothing overlaps, everything is numbered, sizes are true."""
+"""The drawings of every example cart: nothing overlaps, everything is numbered, sizes are true."""
 
 from __future__ import annotations
 

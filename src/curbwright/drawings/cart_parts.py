@@ -102,7 +102,7 @@ def openings(sheets: Worksheets, *walls: str) -> Iterator[tuple[str, Opening]]:
 
 
 def shell_ends(sheets: Worksheets) -> tuple[float, float, float] | None:
-    """Return the shell's front and rear behind the deck front and its outside width; None for an open cart."""
+    """Return the shell's front and rear behind the deck front, and its width; None for an open cart."""
     shell = sheets.build.shell
     if shell is None:
         return None
