@@ -89,14 +89,15 @@ def _plain(
     if kind == "string_too_long":
         return "is too long", f"at most {context['max_length']} characters", ""
     path, key = ".".join(map(str, loc)), loc[-1] if loc else ""
-    whole = value if isinstance(value, str) and value.isascii() and value.isdigit() else 2
+    digits = isinstance(value, str) and value.isascii() and value.isdigit()
+    whole = f"Write {key} = {value}" if digits else f"Write it in figures, such as {key} = 3"
     yes = "false" if str(value).casefold() in ("no", "none", "off") else "true"
     text = short(value) if isinstance(value, str) else '"..."'
     wanted = {
         "string_type": ("words in quotes", f'Write {key} = "..."'),
-        "int_type": ("a whole number without quotes", f"Write {key} = {whole}"),
-        "int_parsing": ("a whole number without quotes", f"Write {key} = {whole}"),
-        "int_from_float": ("a whole number", f"Write {key} = 2"),
+        "int_type": ("a whole number without quotes", whole),
+        "int_parsing": ("a whole number without quotes", whole),
+        "int_from_float": ("a whole number", whole),
         "bool_type": ("true or false, without quotes", f"Write {key} = {yes}"),
         "bool_parsing": ("true or false, without quotes", f"Write {key} = {yes}"),
         "list_type": ("a list in square brackets", f"Write {key} = [{text}]"),
