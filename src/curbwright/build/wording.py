@@ -43,8 +43,10 @@ def problem(error: Any) -> Problem:
         says = str(section.declared(str(loc[-1]))["says"]) if section and known else ""
         return Problem(None, path, _MISSING, says, f"Add {loc[-1]} = ... to {_called(loc[:-1])}")
     if kind == "literal_error":
-        known = section is not None and loc[-1] in section.model_fields
-        choices = list(_choices(section.model_fields[str(loc[-1])].annotation)) if section and known else []
+        of = loc[:-1] if isinstance(loc[-1], int) else loc
+        holder = _section(of[:-1])
+        known = holder is not None and of[-1] in holder.model_fields
+        choices = list(_choices(holder.model_fields[str(of[-1])].annotation)) if holder and known else []
         allowed = ", ".join(choices) or str(context.get("expected"))
         what = f"{short(value)} is not one of the choices"
         meant = _SAID.get(value) if isinstance(value, str) else None
