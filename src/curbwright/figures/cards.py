@@ -110,14 +110,14 @@ def equation(source: str, *, uncited: bool = False, empirical: bool = False) -> 
     return file
 
 
-def procedure(source: str, *, uncited: bool = False) -> Callable[[F], F]:
+def procedure(source: str, *, uncited: bool = False, empirical: bool = False) -> Callable[[F], F]:
     """File a function that no single expression can say, such as the least damped root of a matrix.
 
     It prints as the first sentence of its docstring with its inputs, so that sentence must say the method.
     """
 
     def file(function: F) -> F:
-        EQUATIONS[function] = Card(function, source, uncited=uncited, procedure=True)
+        EQUATIONS[function] = Card(function, source, uncited=uncited, empirical=empirical, procedure=True)
         return function
 
     return file
