@@ -262,6 +262,8 @@ def _roots(
     """Return the four roots of the three-freedom model, for one speed or along the last axis for many."""
     from numpy import array, asarray, eye, linalg, zeros
 
+    if not asarray(speed).all():
+        raise ZeroDivisionError("nothing sways that stands still")
     at = 1 / asarray(speed, dtype=float)
     swept = ball_behind + centre
     carried = array([
