@@ -71,5 +71,6 @@ def test_every_kind_and_flag_is_listed() -> None:
 def test_every_equation_is_listed() -> None:
     page = written("equations.md")
     reference.page("equations.md")
-    assert EQUATIONS
-    assert [card.name for card in EQUATIONS.values() if f"\n| `{card.name}` | " not in page] == []
+    cards = [card for card in EQUATIONS.values() if card.function.__module__.startswith("curbwright.")]
+    assert cards
+    assert [card.name for card in cards if f"\n| `{card.name}` | " not in page] == []
