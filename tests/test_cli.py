@@ -130,7 +130,8 @@ def test_what_is_missing_is_not_a_pass(tmp_path: Path) -> None:
     result = run("check", path)
     assert result.exit_code == 0
     assert "Cannot be told yet" in result.stdout
-    assert "trailer.bare_mass" in result.stdout
+    assert "To fill in next" in result.stdout
+    assert "trailer.bare_mass (" in result.stdout
 
 
 @pytest.mark.parametrize(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 from textwrap import wrap
 
@@ -66,6 +67,14 @@ def _untold(verdicts: Verdicts, untold: list[Finding], most: int) -> Iterator[Li
     groups = by_requirement(untold)
     yield from verdicts.full([one for held in groups[:most] for one in held], "unsure")
     yield from _more(len(groups) - most)
+    missing = Counter(field for held in groups for field in {each for one in held for each in one.missing})
+    if len(groups) > 1 and missing:
+        most_wanted = sorted(missing.items(), key=lambda one: (-one[1], one[0]))[:MOST_NAMED]
+        some = ", ".join(f"{field} ({count})" for field, count in most_wanted)
+        text = f"To fill in next, with how many of these {len(groups)} each stands in the way of: {some}"
+        yield from (
+            (line, "plain") for line in wrap(text, WIDTH, initial_indent=" " * 6, subsequent_indent=" " * 6)
+        )
 
 
 def _passing(verdicts: Verdicts, kept: dict[str, list[Finding]], most: int) -> Iterator[Line]:
