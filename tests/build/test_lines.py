@@ -29,7 +29,7 @@ def paths_of(data: Any, here: Path = ()) -> set[Path]:
 
 
 @given(tables, styles)
-@settings(max_examples=400, suppress_health_check=SLOWLY, deadline=None)
+@settings(max_examples=200, suppress_health_check=SLOWLY, deadline=None)
 def test_every_style_of_writing_gives_the_line_it_was_written_on(data: dict[str, Any], style: Random) -> None:
     text, lines = write(data, style)
     assert tomllib.loads(text) == data, text
@@ -37,7 +37,7 @@ def test_every_style_of_writing_gives_the_line_it_was_written_on(data: dict[str,
 
 
 @given(tables)
-@settings(max_examples=150, suppress_health_check=SLOWLY, deadline=None)
+@settings(max_examples=80, suppress_health_check=SLOWLY, deadline=None)
 def test_every_path_of_a_text_by_another_writer_is_mapped(data: dict[str, Any]) -> None:
     import tomlkit
 
@@ -151,7 +151,7 @@ def test_corners_of_the_language(text: str, lines: dict[Path, int]) -> None:
 @example("[a")
 @example("[[")
 @example('"\\uZZZZ" = 1')
-@settings(max_examples=500)
+@settings(max_examples=300)
 def test_any_text_at_all_is_read_without_an_error(text: str) -> None:
     lines = line_map(text)
     assert all(1 <= line <= text.count("\n") + 1 for line in lines.values())

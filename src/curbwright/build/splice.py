@@ -136,9 +136,10 @@ def _without_entry(text: str, start: int, end: int, is_list: bool) -> str:
     if alone and line > 0:
         assert rest is not None
         return text[:line] + text[rest.end() :]
-    if comma:
-        return text[:start] + text[stop:].lstrip(" \t")
     before = text[:start].rstrip(" \t")
+    if comma:
+        after = text[stop:].lstrip(" \t")
+        return (before if after.startswith("]") and before.endswith(",") else text[:start]) + after
     return before[:-1] + text[end:] if before.endswith(",") else text[:start] + text[end:]
 
 

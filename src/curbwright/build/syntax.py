@@ -27,7 +27,7 @@ def syntax_problems(text: str) -> tuple[Problem, ...]:
 
     At most 20 are told (3 in a text longer than 100,000 characters); a last problem then says so.
     """
-    rest: str | None = text.replace("\r\n", "\n")
+    rest: str | None = text
     most = _MOST_PROBLEMS if len(text) <= _LONG_TEXT else _MOST_IN_LONG_TEXT
     problems: list[Problem] = []
     while rest is not None:

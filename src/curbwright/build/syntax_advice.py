@@ -51,7 +51,8 @@ class Fault:
     @property
     def rest(self) -> str:
         """What stands on the line from where reading stopped."""
-        return self.src[self.offset :].partition("\n")[0]
+        rest, line_end, _ = self.src[self.offset :].partition("\n")
+        return rest.removesuffix("\r") if line_end else rest
 
     @property
     def key(self) -> str:
@@ -85,7 +86,7 @@ class Fault:
 
 def advice(fault: Fault) -> Advice:
     """Find the words for a fault."""
-    if hidden := _hidden_mark(fault.src[fault.offset : fault.offset + 1]):
+    if hidden := _hidden_mark(fault.rest[:1]):
         return Advice(f"{hidden} stands here", "Delete it, and type a plain space if one is needed.")
     for begins, words in _WORDS:
         if fault.says.startswith(begins):

@@ -5,11 +5,12 @@ from __future__ import annotations
 import os
 import stat
 import tomllib
+from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
 
 from curbwright.build.lines import dotted, line_of
-from curbwright.build.problems import Problem, did_you_mean
+from curbwright.build.problems import Problem
 from curbwright.build.syntax import syntax_problems
 from curbwright.build.written import FieldPath, Written, written
 from curbwright.errors import BuildFileProblem
@@ -170,10 +171,11 @@ def _too_long_numbers(data: dict[str, Any], seen: Written) -> list[Problem]:
 
 def _nearest_file(path: Path) -> str:
     try:
-        names = [one.name for one in path.parent.iterdir() if one.suffix == path.suffix]
+        stems = [one.stem for one in path.parent.iterdir() if one.suffix == path.suffix]
     except (OSError, ValueError):
         return "Check the folder's name."
-    return did_you_mean(path.name, names) or "Check the name and the folder."
+    near = get_close_matches(path.stem, stems, n=1)
+    return f'Did you mean "{near[0]}{path.suffix}"?' if near else "Check the name and the folder."
 
 
 def _shown(path: str | os.PathLike[str]) -> str:
