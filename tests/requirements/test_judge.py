@@ -152,6 +152,30 @@ def test_a_star_over_things_of_one_sort_tells_which_of_them_is_missing_something
     ]
 
 
+def test_a_star_in_the_limit_stands_for_the_same_thing() -> None:
+    loads = {
+        "axle.a.load": 90.0,
+        "axle.a.most": 100.0,
+        "axle.b.load": 90.0,
+        "axle.b.most": 80.0,
+    }
+    asked = row(
+        quantity="rig.axle.*.load", comparator="<=", limit="rig.axle.*.most", limit_value="", limit_kind=""
+    )
+    found = {one.id: one for one in judge(rig(loads), [asked])}
+    assert {id: one.verdict for id, one in found.items()} == {"rule.load.a": "pass", "rule.load.b": "fail"}
+    assert found["rule.load.b"].required == 80.0
+
+
+def test_a_thing_whose_own_limit_is_missing_cannot_be_told() -> None:
+    loads = {"axle.a.load": 90.0, "axle.b.load": 90.0, "axle.b.most": 100.0}
+    asked = row(
+        quantity="rig.axle.*.load", comparator="<=", limit="rig.axle.*.most", limit_value="", limit_kind=""
+    )
+    found = {one.id: one.verdict for one in judge(rig(loads, {"axle.a": "axles.a.most"}), [asked])}
+    assert found == {"rule.load.a": "cannot tell", "rule.load.b": "pass"}
+
+
 def test_findings_come_worst_first_then_by_weight_then_by_margin() -> None:
     rows = [
         row(id="a.advice", severity="advice"),

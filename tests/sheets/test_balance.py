@@ -198,7 +198,7 @@ def test_a_torsion_tandem_loads_its_rear_axle_with_the_nose_high() -> None:
 
 
 def test_the_spread_agrees_with_drawing_every_mass_at_random() -> None:
-    """400,000 carts drawn from the sheet's own rows: the analytic spread of the share is theirs within 1 %."""
+    """400,000 carts drawn from the sheet's own rows: the analytic spread is theirs within 1 %."""
     origin = worked(PLAIN + TANKS + BOTTLES).figures["balance.end_of_day.share_variance"].origin
     assert isinstance(origin, Scheduled)
     rows = [{word: float(value) for word, value in row.items()} for row in origin.rows.values()]

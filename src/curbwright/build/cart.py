@@ -8,6 +8,7 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from curbwright.build.balance import TowVehicle, Trailer
+from curbwright.build.circuits import Basis, Circuit, Electrical
 from curbwright.build.fit import Item, Person, Shell
 from curbwright.build.part import (
     Altitude,
@@ -45,6 +46,10 @@ class Place(Part):
 
     name: str | None = asks("the place that licenses it, in your words")
     state: str | None = asks("state whose road rules apply, as its two letters")
+    electrical_basis: Basis | None = asks(
+        "which electrical rules the place holds a cart to: none, general, or an article of the code",
+        note="551 recreational vehicles, 552 park trailers, 525 fairs: ask, as no article names food carts",
+    )
     width_limit: Length | None = asks(
         "widest vehicle on the roads used", default="102 in", how="read", source="cfr-23-658-15:a",
         note="on the National Network; many local roads allow 96 in",
@@ -132,6 +137,8 @@ class Build(Part):
     tow_vehicle: TowVehicle = asks("what pulls it", default=TowVehicle())
     shell: Shell | None = asks("floor, walls and roof")
     items: dict[str, Item] = asks("everything aboard", default={})
+    circuits: dict[str, Circuit] = asks("runs of wire with their fuses", default={})
+    electrical: Electrical = asks("the wiring as a whole", default=Electrical())
     people: dict[str, Person] = asks("who works aboard", default={})
     pitch: Pitch = asks("where it stands", default=Pitch())
     menu: dict[str, MenuItem] = asks("what is sold", default={})

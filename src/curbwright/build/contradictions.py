@@ -13,10 +13,11 @@ from typing import Any
 
 from curbwright.build import kinds
 from curbwright.build.cart import Build
+from curbwright.build.circuits import PLACES
 from curbwright.build.problems import Problem, did_you_mean
 from curbwright.build.wording import LONGEST_NAME, fits, short
 
-_MOST = {"items": 300, "people": 20, "menu": 100, "shell.openings": 40}
+_MOST = {"items": 300, "people": 20, "menu": 100, "shell.openings": 40, "circuits": 100}
 """The tables of named things, and how many of each a cart may have: a cart, not a warehouse."""
 _FREE_TEXT = ("notes",)
 _MOST_COMPARED = 80
@@ -38,6 +39,7 @@ def in_writing(data: Table) -> Iterator[Problem]:
     for key, item in items.items():
         if isinstance(item, dict):
             yield from _item(f"items.{key}", item)
+    yield from _wiring(data, items)
     for key, sold in _table(data, "menu").items():
         used = sold.get("cooked_on") if isinstance(sold, dict) else None
         if isinstance(used, str) and used.removeprefix("items.") not in items:
@@ -110,6 +112,25 @@ def _item(path: str, item: Table) -> Iterator[Problem]:
     if isinstance(kind, str) and kind not in kinds.names():
         hint = did_you_mean(kind, kinds.names()) or f"The kinds are {', '.join(kinds.names())}"
         yield Problem(None, f"{path}.kind", f"{short(kind)} is not a kind of thing known here", try_this=hint)
+
+
+def _wiring(data: Table, items: Table) -> Iterator[Problem]:
+    """Check what the circuits and the supplies name."""
+    places = (*PLACES, *items)
+    for key, circuit in _table(data, "circuits").items():
+        ends = circuit if isinstance(circuit, dict) else {}
+        feeds = ends.get("feeds")
+        named = [("supply", ends.get("supply"))]
+        named += [(f"feeds.{n}", one) for n, one in enumerate(feeds)] if isinstance(feeds, list) else []
+        for field, used in named:
+            if isinstance(used, str) and used.removeprefix("items.") not in places:
+                yield _no_item(f"circuits.{key}.{field}", used, list(places))
+        if feeds == []:
+            yield Problem(None, f"circuits.{key}.feeds", "is empty", try_this="Name what the circuit ends at")
+    for supply in ("inverter", "generator"):
+        used = _table(data, "electrical", supply).get("item")
+        if isinstance(used, str) and used.removeprefix("items.") not in items:
+            yield _no_item(f"electrical.{supply}.item", used, list(items))
 
 
 def _no_item(path: str, used: str, items: list[str]) -> Problem:

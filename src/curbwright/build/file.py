@@ -32,16 +32,17 @@ def load_text(text: str) -> Build:
     """
     data = parse(text)
     where = line_map(text)
-    items, filled, problems = fill(data.get("items", {}))
+    full, filled, problems = fill(data)
     problems += contradictions.in_writing(data)
     try:
-        build = Build.model_validate({**data, "items": items} if "items" in data else data)
+        build = Build.model_validate(full)
     except ValidationError as invalid:
         problems += without_echoes([problem(error) for error in invalid.errors(include_url=False)])
         raise _report(problems, where) from None
     assign_paths(build)
-    for key, fields in filled.items():
-        build.items[key]._filled.update(fields)
+    parts = {part.path: part for part in build.all_parts()} if filled else {}
+    for path, fields in filled.items():
+        parts[path]._filled.update(fields)
     problems += contradictions.in_numbers(build)
     if problems:
         raise _report(problems, where)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from curbwright.build.balance import MassHow
+from curbwright.build.circuits import Electric
 from curbwright.build.part import (
     Angle,
     ArealMass,
@@ -146,6 +147,7 @@ class Item(Part):
     connects: list[Literal["gas", "fresh", "hot", "drain", "12 V", "120 V", "duct"]] = asks(
         "what it is connected to", default=[]
     )
+    electric: Electric | None = asks("what it draws")
 
     def _label(self) -> str:
         return self.label or self.path.rpartition(".")[2].replace("_", " ")

@@ -1,12 +1,18 @@
-"""Fills what an item leaves out from the catalogue; what the builder wrote always wins."""
+"""Fills what a build file leaves out from the catalogue; what the builder wrote always wins."""
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from curbwright.build import catalogue
 from curbwright.build.problems import Problem
 from curbwright.errors import UnknownName
+
+Known = dict[str, tuple[str, str]]
+"""What was filled in, field by field: how it is known, and from where."""
+Typical = dict[str, tuple[str, str, str]]
+"""What can be filled in, field by field: the text, how it is known, and from where."""
 
 _SIZES = ("width", "depth", "height")
 _RATINGS = {"capacity": "volume", "charge": "charge", "gas_input": "gas_input"}
@@ -14,47 +20,105 @@ _CLEARANCES = {
     "clear_side": "combustible_side", "clear_rear": "combustible_rear",
     "front_clear": "front_service",
 }  # fmt: skip
+_PARTS: dict[str, dict[str, tuple[str, ...]]] = {
+    "electric": {
+        "power": ("power_running", "power_input", "input_power", "power_12v", "power", "power_max"),
+        "start_multiple": ("start_multiple",),
+        "power_factor": ("power_factor",),
+    },
+}
+"""What of an item's sub-parts the catalogue can fill, by the ratings looked for in turn."""
+_SUPPLIES: dict[str, dict[str, tuple[str, ...]]] = {
+    "inverter": {
+        "rating": ("power",), "surge": ("surge",), "tare": ("tare",),
+        "efficiency_part": ("efficiency_30pct",), "efficiency_full": ("efficiency_full",),
+    },
+    "generator": {"rating": ("power",), "surge": ("surge",)},
+}  # fmt: skip
+"""What of the sections below `[electrical]` the catalogue can fill, through the item they name."""
+_INSTEAD = {"power": ("current",), "efficiency_part": ("part",)}
+"""Fields that, once written, leave no room for a typical value."""
 
 
-def fill(items: Any) -> tuple[Any, dict[str, dict[str, tuple[str, str]]], list[Problem]]:
-    """Return items with typical values filled in, what was filled in (how, source), and the problems met.
+def fill(data: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Known], list[Problem]]:
+    """Return a build file's tables with typical values filled in, what was filled in by path, and problems.
 
-    ``items`` is the raw table of the build file and may be anything at all; what is not a table of tables
-    is returned as it came, for the model to refuse.
+    The tables may hold anything at all; what is no table of tables stays as it is, for the model to refuse.
     """
+    items = data.get("items")
     if not isinstance(items, dict):
-        return items, {}, []
-    filled: dict[str, dict[str, tuple[str, str]]] = {}
+        return dict(data), {}, []
+    filled: dict[str, Known] = {}
     problems: list[Problem] = []
-    done: dict[str, Any] = {}
-    for key, item in items.items():
-        done[key] = item
-        if not isinstance(item, dict) or not isinstance(item.get("like"), str):
+    done = {key: _item(f"items.{key}", item, filled, problems) for key, item in items.items()}
+    full = {**data, "items": done}
+    if isinstance(data.get("electrical"), dict):
+        full["electrical"] = _electrical(data["electrical"], items, filled)
+    return full, filled, problems
+
+
+def _item(path: str, item: Any, filled: dict[str, Known], problems: list[Problem]) -> Any:
+    """An item with its own fields and those of its sub-parts filled in."""
+    if not isinstance(item, dict) or not isinstance(item.get("like"), str):
+        return item
+    try:
+        found = catalogue.find(item["like"])
+    except UnknownName as unknown:
+        problems.append(Problem(None, f"{path}.like", str(unknown), try_this="See: curbwright catalogue"))
+        return item
+    done = _filled(path, item, _of_item(found), filled)
+    for name, wanted in _PARTS.items():
+        if isinstance(item.get(name), dict):
+            done[name] = _filled(f"{path}.{name}", item[name], _of_ratings(found, wanted), filled)
+    return done
+
+
+def _electrical(electrical: Mapping[str, Any], items: Mapping[str, Any], filled: dict[str, Known]) -> Any:
+    done = dict(electrical)
+    for name, wanted in _SUPPLIES.items():
+        section = electrical.get(name)
+        named = section.get("item") if isinstance(section, dict) else None
+        item = items.get(named.removeprefix("items.")) if isinstance(named, str) else None
+        if not isinstance(section, dict) or not isinstance(item, dict):
             continue
         try:
-            typical = _typical(item["like"])
-        except UnknownName as unknown:
-            problems.append(
-                Problem(None, f"items.{key}.like", str(unknown), try_this="See: curbwright catalogue")
-            )
+            found = catalogue.find(item["like"])
+        except (UnknownName, KeyError, TypeError):  # said where the item stands, or it has no like
             continue
-        missing = {field: known for field, known in typical.items() if field not in item}
-        done[key] = {**{field: text for field, (text, _, _) in missing.items()}, **item}
-        filled[key] = {field: (how, source) for field, (_, how, source) in missing.items()}
-    return done, filled, problems
+        done[name] = _filled(f"electrical.{name}", section, _of_ratings(found, wanted), filled)
+    return done
 
 
-def _typical(id: str) -> dict[str, tuple[str, str, str]]:
-    """The fields a catalogue item can fill: field to text, how, source."""
-    item = catalogue.find(id)
-    found = {"kind": (item.kind, "", f"catalogue:{id}")}
+def _filled(
+    path: str, written: Mapping[str, Any], typical: Typical, filled: dict[str, Known]
+) -> dict[str, Any]:
+    missing = {
+        field: known
+        for field, known in typical.items()
+        if field not in written and not any(other in written for other in _INSTEAD.get(field, ()))
+    }
+    filled[path] = {field: (how, source) for field, (_, how, source) in missing.items()}
+    return {**{field: text for field, (text, _, _) in missing.items()}, **written}
+
+
+def _of_item(item: catalogue.CatalogueItem) -> Typical:
+    """The fields of an item that the catalogue can fill."""
+    source = f"catalogue:{item.id}"
     quantities = {
         **{field: item.size.get(field) for field in _SIZES},
         "mass": item.mass_empty,
         **{field: item.ratings.get(rating) for field, rating in _RATINGS.items()},
         **{field: item.clearances.get(name) for field, name in _CLEARANCES.items()},
     }
-    for field, quantity in quantities.items():
-        if quantity is not None:
-            found[field] = (quantity.text, quantity.how, f"catalogue:{id}")
+    known = {field: (one.text, one.how, source) for field, one in quantities.items() if one is not None}
+    return {"kind": (item.kind, "", source), **known}
+
+
+def _of_ratings(item: catalogue.CatalogueItem, wanted: Mapping[str, tuple[str, ...]]) -> Typical:
+    """The fields of a section that the catalogue's ratings can fill."""
+    found: Typical = {}
+    for field, names in wanted.items():
+        rating = next((item.ratings[name] for name in names if name in item.ratings), None)
+        if rating is not None:
+            found[field] = (rating.text, rating.how, f"catalogue:{item.id}")
     return found

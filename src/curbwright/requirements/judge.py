@@ -36,10 +36,11 @@ def _held(row: Requirement, figures: dict[str, Figure], gaps: list[Gap]) -> Iter
         yield Finding(f"{row.id}.{starred}", row, "cannot tell", None, limit, None, missing, needed[0].says)
     for starred, provided in matches.items():
         id = f"{row.id}.{starred}" if starred else row.id
-        if limit is None:
-            yield from _untold(row, row.limit, provided, None, gaps, id)
+        own = _limit(row, figures, starred)
+        if own is None:
+            yield from _untold(row, row.limit.replace("*", starred), provided, None, gaps, id)
         else:
-            yield _compared(row, id, provided, limit)
+            yield _compared(row, id, provided, own)
 
 
 def _matching(pattern: str, figures: dict[str, Figure]) -> dict[str, Figure]:
@@ -67,9 +68,10 @@ def _unfinished(row: Requirement, matches: dict[str, Figure], gaps: list[Gap]) -
     return found
 
 
-def _limit(row: Requirement, figures: dict[str, Figure]) -> Figure | None:
+def _limit(row: Requirement, figures: dict[str, Figure], starred: str = "*") -> Figure | None:
+    """The figure that is the limit; a star in it stands for the same thing as the quantity's."""
     if row.limit:
-        return figures.get(row.limit)
+        return figures.get(row.limit.replace("*", starred))
     value = units.read(row.limit_value, row.limit_kind)
     unit = units.KINDS[row.limit_kind].unit
     return Figure(
@@ -88,12 +90,12 @@ def _untold(
     """Cannot tell where an input is missing; not applicable where the cart has nothing of the kind."""
     needed = [gap for gap in gaps if _concerns(gap, wanted)]
     missing = tuple(dict.fromkeys(gap.path for gap in needed if gap.path))
-    if not needed and "." in row.limit and provided is not None:
-        missing = (row.limit,)
+    if not needed and "." in wanted and provided is not None:
+        missing = (wanted,)
     if not needed and not missing:
         yield Finding(row.id, row, "not applicable", provided, limit, None)
         return
-    reason = needed[0].says if needed else f"{row.limit} is not given"
+    reason = needed[0].says if needed else f"{wanted} is not given"
     yield Finding(id or row.id, row, "cannot tell", provided, limit, None, missing, reason)
 
 

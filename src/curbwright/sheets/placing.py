@@ -26,7 +26,7 @@ class Span:
 
 @dataclass(frozen=True)
 class Placed:
-    """Where one item stands: along (behind the deck front), across (towards the curb), up (above the deck)."""
+    """Where one item stands: along (from the deck front), across (to the curb), up (above the deck)."""
 
     key: str
     item: Item

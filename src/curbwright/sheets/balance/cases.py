@@ -198,6 +198,15 @@ def _share_spread(case: Case, share: Figure, axle: Figure, bias: Figure) -> Figu
         variance=variance,
         shift=shift,
     )
+    _gross_spread(case, bias)
+    return sheet.work(
+        "share_spread", "spread of the tongue share", eq.share_spread_of, shown="%", variance=together
+    )
+
+
+def _gross_spread(case: Case, bias: Figure) -> None:
+    """Spread of the gross mass, in the same two parts."""
+    sheet = case.sheet
     mass_variance = sheet.schedule(
         "gross_variance",
         "variance of the gross mass",
@@ -208,7 +217,7 @@ def _share_spread(case: Case, share: Figure, axle: Figure, bias: Figure) -> Figu
         "gross_bias",
         "gross mass added if all estimated structure is heavier",
         eq.part_of,
-        {row.label: {"whole": row.mass, "share": bias} for row in built},
+        {row.label: {"whole": row.mass, "share": bias} for row in case.rows if row.group == "structure"},
     )
     all_mass = sheet.work(
         "gross_variance_all",
@@ -218,6 +227,3 @@ def _share_spread(case: Case, share: Figure, axle: Figure, bias: Figure) -> Figu
         shift=heavier,
     )
     sheet.work("gross_spread", "spread of the gross mass", eq.mass_spread_of, variance=all_mass)
-    return sheet.work(
-        "share_spread", "spread of the tongue share", eq.share_spread_of, shown="%", variance=together
-    )

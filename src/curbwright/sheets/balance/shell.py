@@ -14,7 +14,7 @@ from curbwright.figures import Figure, Worksheet
 
 @dataclass(frozen=True)
 class Panel:
-    """One panel: its mass, and where its middle is (from the deck front, towards the curb, above the deck)."""
+    """One panel: its mass, and where its middle is (from the deck front, to the curb, above the deck)."""
 
     key: str
     label: str

@@ -195,53 +195,80 @@ def _sway(
     }
     dampings: dict[str, dict[str, Figure]] = {label: {} for label in BAND}
     for key, one in towed.items():
-        case = one.case
+        outfit = _Outfit(
+            vehicle, speed, one, inertias[key], axle, _rear_stiffness(vehicle, one, key, gravity, sheet)
+        )
         stiffness = _tire_stiffness(build, one, key, gravity, sheet)
-        on_rear = sheet.work(
-            f"{key}_on_rear",
-            f"tow vehicle: rear axle, {case.name}",
-            eq.rear_axle_of_vehicle,
-            mass=vehicle.mass,
-            front_share=vehicle.share,
-            tongue=one.tongue_load,
-        )
-        rear_stiffness = sheet.work(
-            f"{key}_rear_stiffness",
-            f"tow vehicle: rear side stiffness, {case.name}",
-            eq.cornering_stiffness,
-            load=on_rear,
-            per_load=vehicle.per_load,
-            gravity=gravity,
-        )
         for label, factor in times.items():
-            ends = sheet.work(
-                f"{key}_{label.replace(' ', '_')}_stiffness",
-                f"side stiffness, tires {label}, {case.name}",
-                eq.scaled_stiffness,
-                stiffness=stiffness,
-                times=factor,
-            )
-            dampings[label][case.name] = sheet.work(
-                f"{key}_{label.replace(' ', '_')}",
-                f"damping of the least damped sway, tires {label}, {case.name}",
-                eq.least_damping,
-                speed=speed,
-                tow_mass=vehicle.mass,
-                tow_inertia=vehicle.inertia,
-                front=vehicle.front,
-                rear=vehicle.rear,
-                ball_behind=vehicle.ball,
-                front_stiffness=vehicle.front_stiffness,
-                rear_stiffness=rear_stiffness,
-                mass=case.gross,
-                inertia=inertias[key],
-                centre=case.station,
-                axle=axle,
-                stiffness=ends,
+            dampings[label][one.case.name] = _damping(
+                outfit, f"{key}_{label.replace(' ', '_')}", label, stiffness, factor, sheet
             )
     sheet.smallest("damping_low", "least damping of any load case, soft tires", dampings["soft"])
     sheet.smallest("damping_high", "least damping of any load case, stiff tires", dampings["stiff"])
     sheet.note("Damping ranks layouts. Nothing here is a safe speed: wind, ruts and a swerve are not in it.")
+
+
+@dataclass(frozen=True)
+class _Outfit:
+    """Tow vehicle and trailer in one load case, all that the sway model takes but the trailer's tires."""
+
+    vehicle: _Vehicle
+    speed: Figure
+    towed: Towed
+    inertia: Figure
+    axle: Figure
+    rear_stiffness: Figure
+
+
+def _rear_stiffness(vehicle: _Vehicle, one: Towed, key: str, gravity: Figure, sheet: Worksheet) -> Figure:
+    on_rear = sheet.work(
+        f"{key}_on_rear",
+        f"tow vehicle: rear axle, {one.case.name}",
+        eq.rear_axle_of_vehicle,
+        mass=vehicle.mass,
+        front_share=vehicle.share,
+        tongue=one.tongue_load,
+    )
+    return sheet.work(
+        f"{key}_rear_stiffness",
+        f"tow vehicle: rear side stiffness, {one.case.name}",
+        eq.cornering_stiffness,
+        load=on_rear,
+        per_load=vehicle.per_load,
+        gravity=gravity,
+    )
+
+
+def _damping(
+    outfit: _Outfit, id: str, label: str, stiffness: Figure, factor: Figure, sheet: Worksheet
+) -> Figure:
+    """The least damped motion with the trailer's tires at one end of their band."""
+    case, vehicle = outfit.towed.case, outfit.vehicle
+    tires = sheet.work(
+        f"{id}_stiffness",
+        f"side stiffness, tires {label}, {case.name}",
+        eq.scaled_stiffness,
+        stiffness=stiffness,
+        times=factor,
+    )
+    return sheet.work(
+        id,
+        f"damping of the least damped sway, tires {label}, {case.name}",
+        eq.least_damping,
+        speed=outfit.speed,
+        tow_mass=vehicle.mass,
+        tow_inertia=vehicle.inertia,
+        front=vehicle.front,
+        rear=vehicle.rear,
+        ball_behind=vehicle.ball,
+        front_stiffness=vehicle.front_stiffness,
+        rear_stiffness=outfit.rear_stiffness,
+        mass=case.gross,
+        inertia=outfit.inertia,
+        centre=case.station,
+        axle=outfit.axle,
+        stiffness=tires,
+    )
 
 
 def _tire_stiffness(build: Build, one: Towed, key: str, gravity: Figure, sheet: Worksheet) -> Figure:

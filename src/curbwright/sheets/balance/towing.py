@@ -248,7 +248,9 @@ def _hitch_class(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Wor
                 )
                 sheet.work("tongue_limit", name, eq.load_for_share, gross=gross, share=share)
             return
-    says = f"no tongue load is published for a {hitch} hitch at this gross mass; the plate on the hitch decides"
+    says = (
+        f"no tongue load is published for a {hitch} hitch at this gross mass; the plate on the hitch decides"
+    )
     raise MissingInput("tow_vehicle.hitch", says)
 
 

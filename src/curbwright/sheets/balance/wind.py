@@ -84,41 +84,8 @@ def _gust(
     build: Build | None = None,
 ) -> Figure:
     """Overturning moment of a gust, and the gust that would tip it."""
-    exposure, terrain, direction = (
-        sheet.tabled(
-            f"{id}_exposure",
-            "exposure factor, low and open ground",
-            0.85,
-            "1",
-            source="recalled",
-            row="Kz to 15 ft",
-        ),
-        sheet.tabled(f"{id}_terrain", "hills factor, level ground", 1.0, "1", source="recalled", row="Kzt"),
-        sheet.tabled(f"{id}_direction", "direction factor", 0.85, "1", source="recalled", row="Kd"),
-    )
-    pressure = sheet.work(
-        f"{id}_pressure",
-        f"wind pressure, {id}",
-        eq.velocity_pressure,
-        shown="lb/ft2",
-        speed=speed,
-        exposure=exposure,
-        terrain=terrain,
-        direction=direction,
-    )
-    gust = sheet.tabled(f"{id}_gust_factor", "gust factor", 0.85, "1", source="recalled", row="G")
-    shape = sheet.tabled(
-        f"{id}_shape", "force coefficient of a box", 1.4, "1", source="recalled", row="Cf 1.3 to 1.5"
-    )
-    force = sheet.work(
-        f"{id}_force",
-        f"wind force on the side, {id}",
-        eq.wind_force,
-        pressure=pressure,
-        gust_factor=gust,
-        force_coefficient=shape,
-        area=face[0],
-    )
+    pressure = _pressure(id, speed, sheet)
+    force = _side_force(id, pressure, face[0], sheet)
     moments = [
         sheet.work(
             f"{id}_side_moment",
@@ -141,6 +108,49 @@ def _gust(
         resisting=resisting,
     )
     return total
+
+
+def _pressure(id: str, speed: Figure, sheet: Worksheet) -> Figure:
+    """Pressure of a gust on low, open, level ground."""
+    exposure, terrain, direction = (
+        sheet.tabled(
+            f"{id}_exposure",
+            "exposure factor, low and open ground",
+            0.85,
+            "1",
+            source="recalled",
+            row="Kz to 15 ft",
+        ),
+        sheet.tabled(f"{id}_terrain", "hills factor, level ground", 1.0, "1", source="recalled", row="Kzt"),
+        sheet.tabled(f"{id}_direction", "direction factor", 0.85, "1", source="recalled", row="Kd"),
+    )
+    return sheet.work(
+        f"{id}_pressure",
+        f"wind pressure, {id}",
+        eq.velocity_pressure,
+        shown="lb/ft2",
+        speed=speed,
+        exposure=exposure,
+        terrain=terrain,
+        direction=direction,
+    )
+
+
+def _side_force(id: str, pressure: Figure, area: Figure, sheet: Worksheet) -> Figure:
+    """Force of the wind on the side, as on a solid box."""
+    gust = sheet.tabled(f"{id}_gust_factor", "gust factor", 0.85, "1", source="recalled", row="G")
+    shape = sheet.tabled(
+        f"{id}_shape", "force coefficient of a box", 1.4, "1", source="recalled", row="Cf 1.3 to 1.5"
+    )
+    return sheet.work(
+        f"{id}_force",
+        f"wind force on the side, {id}",
+        eq.wind_force,
+        pressure=pressure,
+        gust_factor=gust,
+        force_coefficient=shape,
+        area=area,
+    )
 
 
 def _hatch(key: str, hatch: Opening, pressure: Figure, build: Build, sheet: Worksheet) -> Figure:
