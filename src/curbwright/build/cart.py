@@ -85,7 +85,7 @@ class Pitch(Part):
     )  # fmt: skip
     low: Temperature | None = asks("lowest air temperature of the same day", default="75 °F", how="practice")
     humidity: Share | None = asks("relative humidity when the air is hottest", default="50 %", how="practice")
-    altitude: Altitude | None = asks("height above the sea", default="0 ft", how="practice")
+    altitude: Altitude | None = asks("height above the sea", default="0 ft", how="practice", shown="ft|m")
     latitude: Latitude | None = asks(
         "latitude, north of the equator", default="40 deg", how="practice", note="the middle of the US"
     )
@@ -116,8 +116,8 @@ class MenuItem(Part):
 class ServiceDay(Part):
     """`[day]`: the hours and the hands."""
 
-    opens: Clock | None = asks("serving from")
-    closes: Clock | None = asks("serving until")
+    opens: Clock | None = asks("serving from", shown="clock")
+    closes: Clock | None = asks("serving until", shown="clock")
     crew: Count | None = asks("people working aboard")
     drive: Duration | None = asks("drive from base to the pitch")
     stock_left: Share | None = asks(

@@ -6,6 +6,7 @@ from typing import Literal
 
 from curbwright.build.balance import MassHow
 from curbwright.build.circuits import Electric
+from curbwright.build.cold import ColdBox
 from curbwright.build.part import (
     Angle,
     ArealMass,
@@ -148,6 +149,7 @@ class Item(Part):
         "what it is connected to", default=[]
     )
     electric: Electric | None = asks("what it draws")
+    cold: ColdBox | None = asks("what it does to keep food cold")
 
     def _label(self) -> str:
         return self.label or self.path.rpartition(".")[2].replace("_", " ")

@@ -7,11 +7,12 @@ from typing import Any
 
 from curbwright.build import catalogue
 from curbwright.build.problems import Problem
+from curbwright.build.typical_cold import cold_fills
 from curbwright.errors import UnknownName
 
 Known = dict[str, tuple[str, str]]
 """What was filled in, field by field: how it is known, and from where."""
-Typical = dict[str, tuple[str, str, str]]
+Typical = dict[str, tuple[Any, str, str]]
 """What can be filled in, field by field: the text, how it is known, and from where."""
 
 _SIZES = ("width", "depth", "height")
@@ -54,7 +55,22 @@ def fill(data: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Known], lis
     full = {**data, "items": done}
     if isinstance(data.get("electrical"), dict):
         full["electrical"] = _electrical(data["electrical"], items, filled)
+    for place, known in cold_fills(data):
+        _put(full, place, known, filled)
     return full, filled, problems
+
+
+def _put(full: dict[str, Any], place: tuple[str, ...], known: Typical, filled: dict[str, Known]) -> None:
+    """Fill a section in where it stands, in copies of the tables above it."""
+    section: Any = full
+    for step in place:
+        below = section.get(step, {}) if known else None
+        if not isinstance(below, dict):
+            return
+        section[step] = dict(below)
+        section = section[step]
+    section.update({field: value for field, (value, _, _) in known.items()})
+    filled[".".join(place)] = {field: (how, source) for field, (_, how, source) in known.items()}
 
 
 def _item(path: str, item: Any, filled: dict[str, Known], problems: list[Problem]) -> Any:

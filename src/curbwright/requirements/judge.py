@@ -55,17 +55,25 @@ def _matching(pattern: str, figures: dict[str, Figure]) -> dict[str, Figure]:
 def _unfinished(row: Requirement, matches: dict[str, Figure], gaps: list[Gap]) -> dict[str, list[Gap]]:
     """The things under a star whose figure is missing because an input is, with why.
 
-    A star right below a sheet ranges over unlike sections, so a gap in one says nothing of this figure.
+    A star right below a sheet ranges over unlike sections, so a gap in one says nothing of this figure,
+    unless the row says that they are things of one sort.
     """
-    before, star, _ = row.quantity.partition("*")
-    if not star or before.count(".") < 2:
+    before, star, after = row.quantity.partition("*")
+    if not star or (before.count(".") < 2 and not row.each):
         return {}
     found: dict[str, list[Gap]] = {}
     for gap in gaps:
         one = gap.section.removeprefix(before).partition(".")[0]
         if gap.section.startswith(before) and one not in matches:
             found.setdefault(one, []).append(gap)
-    return found
+    return {one: _nearest(f"{before}{one}{after}", needed) for one, needed in found.items()}
+
+
+def _nearest(wanted: str, gaps: list[Gap]) -> list[Gap]:
+    """Of the gaps of one thing, those of the section its figure belongs to; else those above; else all."""
+    section = wanted.rpartition(".")[0]
+    own = [gap for gap in gaps if gap.section == section]
+    return own or [gap for gap in gaps if section.startswith(f"{gap.section}.")] or gaps
 
 
 def _limit(row: Requirement, figures: dict[str, Figure], starred: str = "*") -> Figure | None:

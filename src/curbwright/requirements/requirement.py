@@ -20,7 +20,9 @@ class Requirement:
     """One row: a figure of the sheets, a comparator and a limit, with the clause that asks it.
 
     ``quantity`` is a figure id in which one ``*`` stands for any section, so that a row can hold for every
-    load case. The limit is another figure (``limit``) or a quantity in words (``limit_value``).
+    load case. ``each`` says that a star right below a sheet stands for things of one sort, so that one whose
+    figure is missing cannot be told. The limit is another figure (``limit``) or a quantity in words
+    (``limit_value``).
     """
 
     id: str
@@ -36,6 +38,7 @@ class Requirement:
     limit: str = ""
     limit_value: str = ""
     limit_kind: str = ""
+    each: bool = False
 
     def __post_init__(self) -> None:
         if self.comparator not in COMPARATORS:
@@ -53,7 +56,7 @@ class Requirement:
         return self.how == "memory"
 
 
-DOCUMENTS = ("towing", "space")
+DOCUMENTS = ("towing", "space", "cold")
 
 
 @cache

@@ -27,10 +27,13 @@ class Worksheets:
 def work(build: Build) -> Worksheets:
     """Work out every sheet of a build."""
     from curbwright.sheets.balance import balance_sheet
+    from curbwright.sheets.cold import cold_sheet
     from curbwright.sheets.fit import fit_sheet
 
     placing = place(build)
-    sheets = (placing.sheet, balance_sheet(build, placing), fit_sheet(build, placing))
+    sheets = (
+        placing.sheet, balance_sheet(build, placing), fit_sheet(build, placing), cold_sheet(build, placing),
+    )  # fmt: skip
     figures: dict[str, Figure] = {}
     for sheet in sheets:
         figures.update(sheet.figures())

@@ -257,3 +257,5 @@ def _contents(item: Item, sheet: Worksheet) -> Iterator[tuple[str, str, Figure]]
         yield "fuel", "bottles", sheet.given(item["charge"])
     if item.stock is not None:
         yield "stock", "stock", sheet.given(item["stock"])
+    if item.cold is not None and item.cold.ice:
+        yield "ice", "stock", sheet.given(item.cold["ice"])
