@@ -117,3 +117,21 @@ def test_a_cart_that_is_merely_bad_is_read() -> None:
 def test_a_warehouse_is_no_cart() -> None:
     items = "".join(f'[items.box_{n}]\nmass = "1 lb"\n' for n in range(301))
     assert "has 301 entries (at most 300)" in only(CART + TRAILER + items)
+
+
+def test_what_can_still_be_read_is_told_beside_what_cannot() -> None:
+    text = (
+        CART + TRAILER + "deck_height = 22 in\nwheels = 2\n[items.my stove]\nmass = 62\n"
+        '[items.sink]\nside = "left\nbowl_depth = "5"\n[place]\nstate = "Ohio"\n'
+        '[menu.pie]\ncooked_on = "stove"\n'
+    )
+    told = {(one.line, one.path) for one in problems(text)}
+    assert {(7, "trailer.deck_height"), (9, "items.my"), (12, "items.sink.side")} <= told
+    assert {(8, "trailer.wheels"), (15, "place.state")} <= told
+    assert "is missing" not in report(problems(text))
+    assert "there is no item" not in report(problems(text))
+
+
+def test_a_bracket_that_never_closes_hides_the_rest() -> None:
+    told = problems(CART + "notes = [\n" + TRAILER + "wheels = 2\n")
+    assert [one for one in told if one.path == "trailer.wheels"] == []

@@ -11,9 +11,11 @@ from curbwright.build import contradictions
 from curbwright.build.cart import Build, assign_paths
 from curbwright.build.lines import line_map, line_of
 from curbwright.build.problems import Problem
+from curbwright.build.syntax import readable_rest
+from curbwright.build.syntax_advice import STAND_IN
 from curbwright.build.text import parse, read_text
 from curbwright.build.typical import fill
-from curbwright.build.wording import problem, without_echoes
+from curbwright.build.wording import MISSING, NO_ITEM, problem, without_echoes
 from curbwright.errors import BuildFileProblem
 
 
@@ -30,7 +32,11 @@ def load_text(text: str) -> Build:
 
     Raises BuildFileProblem with every problem at once.
     """
-    data = parse(text)
+    try:
+        data = parse(text)
+    except BuildFileProblem as unreadable:
+        more = _in_the_rest(text, unreadable.problems)
+        raise BuildFileProblem(tuple(sorted((*unreadable.problems, *more), key=_place))) from None
     where = line_map(text)
     full, filled, problems = fill(data)
     problems += contradictions.in_writing(data)
@@ -49,6 +55,31 @@ def load_text(text: str) -> Build:
     return build
 
 
+def _in_the_rest(text: str, told: tuple[Problem, ...]) -> list[Problem]:
+    """What is wrong with the statements that can be read, beside those that cannot.
+
+    What may only seem wrong because a statement beside it was left out is not told: what is missing, a thing
+    that does not exist, anything in a section with a faulty statement.
+    """
+    rest = readable_rest(text)
+    if rest is None:
+        return []
+    try:
+        load_text(rest)
+    except BuildFileProblem as also:
+        faulty = {tuple(one.path.split(".")[:2]) for one in told}
+        return [
+            one for one in also.problems
+            if not one.what.startswith((MISSING, NO_ITEM)) and not one.path.startswith(STAND_IN)
+            and tuple(one.path.split(".")[:2]) not in faulty
+        ]  # fmt: skip
+    return []
+
+
+def _place(problem: Problem) -> tuple[int, str]:
+    return problem.line or 0, problem.path
+
+
 def _report(problems: list[Problem], where: Mapping[tuple[str | int, ...], int]) -> BuildFileProblem:
     placed = [
         Problem(
@@ -57,4 +88,4 @@ def _report(problems: list[Problem], where: Mapping[tuple[str | int, ...], int])
         )
         for one in dict.fromkeys(problems)
     ]  # fmt: skip
-    return BuildFileProblem(tuple(sorted(placed, key=lambda one: (one.line or 0, one.path))))
+    return BuildFileProblem(tuple(sorted(placed, key=_place)))

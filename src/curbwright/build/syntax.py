@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 import tomllib
 from dataclasses import dataclass
+from functools import lru_cache
 
 from curbwright.build.lines import dotted
 from curbwright.build.problems import Problem
@@ -27,6 +28,20 @@ def syntax_problems(text: str) -> tuple[Problem, ...]:
 
     At most 20 are told (3 in a text longer than 100,000 characters); a last problem then says so.
     """
+    return _set_aside(text)[0]
+
+
+def readable_rest(text: str) -> str | None:
+    """``text`` with an empty line for each faulty statement, its lines as they were numbered.
+
+    None where some mistake hides what follows it, or where there are more than are told.
+    """
+    return _set_aside(text)[1]
+
+
+@lru_cache(maxsize=1)
+def _set_aside(text: str) -> tuple[tuple[Problem, ...], str | None]:
+    """The mistakes, and what is left without them."""
     rest: str | None = text
     most = _MOST_PROBLEMS if len(text) <= _LONG_TEXT else _MOST_IN_LONG_TEXT
     problems: list[Problem] = []
@@ -36,12 +51,13 @@ def syntax_problems(text: str) -> tuple[Problem, ...]:
             break
         if len(problems) == most:
             problems.append(Problem(None, "", f"there may be more: the first {most} are shown"))
+            rest = None
             break
         told = advice(found.fault)
         line = told.line or found.fault.line
         problems.append(Problem(line, dotted(found.path), told.what, try_this=told.try_this))
         rest = found.rest
-    return tuple(problems)
+    return tuple(problems), rest
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,8 @@ from curbwright.build.problems import Problem, did_you_mean
 
 LONGEST_NAME = 40
 """Letters in a name that the builder chooses."""
-_MISSING = "is missing"
+MISSING = "is missing"
+NO_ITEM = "there is no item"
 _LONGEST_SHOWN = 40
 _SAID = {"left": "street", "right": "curb", "back": "rear", "imperial": "us", "metric": "si", "top": "roof"}
 """What people say for the words of the build file."""
@@ -41,7 +42,7 @@ def problem(error: Any) -> Problem:
     if kind == "missing":
         known = section is not None and loc[-1] in section.model_fields
         says = str(section.declared(str(loc[-1]))["says"]) if section and known else ""
-        return Problem(None, path, _MISSING, says, f"Add {loc[-1]} = ... to {_called(loc[:-1])}")
+        return Problem(None, path, MISSING, says, f"Add {loc[-1]} = ... to {_called(loc[:-1])}")
     if kind == "literal_error":
         of = loc[:-1] if isinstance(loc[-1], int) else loc
         holder = _section(of[:-1])
@@ -72,7 +73,7 @@ def without_echoes(problems: list[Problem]) -> list[Problem]:
     """Leave out that a field is missing where a problem beside it already says how it was misspelt."""
     hinted = {(one.path.rpartition(".")[0], one.try_this) for one in problems}
     echoes = [
-        one for one in problems if one.what == _MISSING
+        one for one in problems if one.what == MISSING
         and (one.path.rpartition(".")[0], f'Did you mean "{one.path.rpartition(".")[2]}"?') in hinted
     ]  # fmt: skip
     return [one for one in problems if one not in echoes]
