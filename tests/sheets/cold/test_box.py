@@ -9,7 +9,7 @@ from scipy.integrate import solve_ivp
 from curbwright.equations import cold as eq
 from curbwright.units import read
 from tests.figures.rework import rework
-from tests.sheets.cold.carts import CART, CHEST, figures, notes, sheet
+from tests.sheets.cold.carts import CHEST, figures, sheet
 
 KELVIN = read("41 °F", "temperature")
 
@@ -57,50 +57,6 @@ def test_the_heat_let_in_is_the_sum_of_its_parts_worked_by_hand() -> None:
     parts = (walls + gasket) * difference + found["cold.chest.opened.openings"] + found["cold.chest.product"]
     assert found["cold.chest.heat_gain"] == pytest.approx(parts)
     assert found["cold.heat_gain"] == found["cold.chest.heat_gain"]
-
-
-def test_the_worst_hour_is_the_hottest_one_served() -> None:
-    """95 °F at 14:00 and 15:00 standard time; it closes at 14:30, so that its own heat counts at 14:00."""
-    found = figures(CHEST)
-    assert found["cold.chest.hours.most"].origin.chosen == "14:00"  # type: ignore[union-attr]
-    assert found["cold.design_day.cart_14"] == pytest.approx(read("104 °F", "temperature"))
-    assert found["cold.design_day.cart_15"] == pytest.approx(read("95 °F", "temperature"))
-    gains = [found[f"cold.chest.hours.gain_{hour:02d}"] for hour in range(1, 25)]
-    assert max(gains) + found["cold.chest.product"] == pytest.approx(found["cold.chest.heat_gain"])
-
-
-def test_without_daylight_saving_the_service_hours_fall_an_hour_later() -> None:
-    found = figures(CHEST, "[pitch]\ndaylight_saving = false")
-    assert found["cold.design_day.served_15"] == 1.0
-    assert found["cold.design_day.served_10"] == 0.0
-    assert figures(CHEST)["cold.design_day.served_10"] == 1.0
-
-
-def test_a_cart_that_serves_past_midnight_is_served_before_and_after_it() -> None:
-    late = CART.replace('"10:30"', '"19:00"').replace('"15:30"', '"02:00"')
-    found = figures(CHEST, base=late)
-    served = [float(found[f"cold.design_day.served_{hour:02d}"]) for hour in range(1, 25)]
-    assert sum(served) == pytest.approx(7.0)
-    # 18:00 to 01:00 standard time: half of the hours named 18:00 and 01:00, all of those between.
-    assert served[0] == served[17] == 0.5
-    assert served[18:24] == [1.0] * 6
-    assert served[11] == 0.0
-
-
-def test_an_open_cart_is_as_warm_as_the_air_outside() -> None:
-    found = figures(CHEST, base=CART.replace('[shell]\nheight = "7 ft"\n', ""))
-    assert found["cold.design_day.cart_14"] == found["cold.design_day.outside_14"]
-
-
-def test_without_serving_hours_every_hour_counts_and_the_service_day_is_not_told() -> None:
-    base = CART.partition("[day]")[0]
-    closed = sheet(CHEST, base=base)
-    found = closed.figures()
-    assert found["cold.design_day.cart_05"] == pytest.approx(read("84 °F", "temperature"))
-    assert "cold.chest.energy_service" not in found
-    assert "cold.energy_service" not in found
-    assert "cold.energy_day" in found
-    assert any("every hour of the day" in note for note in notes(closed))
 
 
 def test_the_energy_of_the_day_is_the_hours_added_up() -> None:
@@ -178,37 +134,6 @@ def test_openings_at_the_worst_never_take_more_than_the_air_there_is() -> None:
     assert lid["cold.chest.opened.openings"] < found["cold.chest.opened.openings"]
 
 
-def test_a_box_colder_outside_than_in_lets_no_heat_in_and_draws_its_standby_only() -> None:
-    winter = '[pitch]\nhigh = "30 °F"\nlow = "10 °F"\ncart_rise = "0 °F"'
-    found = figures(CHEST, winter)
-    assert found["cold.chest.opened.openings"] == 0
-    assert found["cold.chest.duty_mean"] == 0
-    standby = found["items.chest.cold.standby"]
-    loading = found["cold.chest.electricity.loading"]
-    assert found["cold.chest.energy_day"] == pytest.approx(standby * 86400 + loading)
-
-
-def test_a_hot_neighbour_and_the_sun_only_add() -> None:
-    plain, hot = figures(CHEST), figures(CHEST, 'hot_faces = ["left"]\nhot_rise = "18 °F"')
-    share = (0.4064 * 0.4064) / plain["cold.chest.area"]
-    assert hot["cold.chest.heat_gain"] - plain["cold.chest.heat_gain"] == pytest.approx(
-        plain["cold.chest.walls"] * share * 10, rel=1e-9
-    )
-    outside = figures(CHEST, 'stands = "outside"')
-    sunny = figures(CHEST, 'stands = "outside"\nsunny_faces = ["top"]')
-    assert sunny["cold.chest.heat_gain"] > outside["cold.chest.heat_gain"]
-    white = figures(CHEST, 'stands = "outside"\nsunny_faces = ["top"]\ncolour = "light"')
-    assert outside["cold.chest.heat_gain"] < white["cold.chest.heat_gain"] < sunny["cold.chest.heat_gain"]
-
-
-def test_a_dark_top_in_the_sun_of_july_is_as_hot_as_published() -> None:
-    """178 °F at 92.4 °F outside, 40° north, noon of 21 July: the published sol-air temperature of a roof."""
-    sunny = figures(CHEST, 'stands = "outside"\nsunny_faces = ["top"]')
-    noon = sunny["cold.chest.hours.sunny_top_12_sol_air"]
-    assert noon == pytest.approx(read("177.7 °F", "temperature"), abs=0.3)
-    assert "cold.chest.hours.sunny_top_02_sol_air" not in sunny
-
-
 @pytest.mark.parametrize("better", ['insulation = "vacuum panel"', 'set_point = "40 °F"', 'openings = "2/h"'])
 def test_what_should_help_helps(better: str) -> None:
     assert figures(CHEST, better)["cold.chest.energy_day"] < figures(CHEST)["cold.chest.energy_day"]
@@ -239,85 +164,6 @@ def test_pull_down_is_the_solution_of_the_heat_balance_on_the_sheet() -> None:
         events=reached, rtol=1e-9, atol=1e-9,
     )  # fmt: skip
     assert found["cold.chest.pull_down"] == pytest.approx(run.t_events[0][0], rel=1e-6)
-
-
-def test_a_freezer_is_told_until_it_begins_to_thaw() -> None:
-    found = figures(CHEST, 'set_point = "0 °F"\nloaded_temperature = "10 °F"\nfood = "ground beef"')
-    assert found["cold.chest.contents.freezing"] == pytest.approx(271.45)
-    assert "thaw" in found["cold.chest.hold_over"].name
-    assert found["cold.chest.product"] > 0
-    frozen = found["cold.chest.contents.frozen_specific_heat"]
-    expected = frozen * read("62 lb", "mass") * 10 / 1.8
-    assert found["cold.chest.contents.load"] == pytest.approx(expected)
-
-
-def test_food_put_in_no_warmer_than_the_box_brings_nothing_in() -> None:
-    cold = figures(CHEST, 'loaded_temperature = "36 °F"')
-    assert cold["cold.chest.product"] == 0
-    assert cold["cold.chest.electricity.loading"] == 0
-
-
-def test_where_the_food_is_not_said_the_loading_is_what_usually_fits_and_the_hold_over_is_not_told() -> None:
-    unsaid = sheet(CHEST.replace('stock = "62 lb"\n', ""))
-    found = unsaid.figures()
-    volume = found["cold.chest.volume"]
-    assert found["cold.chest.contents.usual_mass"] == pytest.approx(volume * 0.5 * 900)
-    assert "cold.chest.hold_over" not in found
-    assert any(gap.path == "items.chest.cold.food_mass" for gap in unsaid.all_gaps())
-
-
-def test_sizes_come_from_inside_or_from_the_volume_or_from_outside() -> None:
-    outside = 'width = "30 in"\ndepth = "20 in"\nheight = "20 in"\n'
-    head = '[items.chest]\nkind = "cold_chest_12v"\nback = "0 in"\nstock = "20 lb"\n'
-    head += f"{outside}[items.chest.cold]\n"
-    rest = 'wall = "2 in"\nrunning_power = "58 W"\n'
-    by_walls = figures(head + rest)
-    assert by_walls["cold.chest.width"] == pytest.approx(26 * 0.0254)
-    by_volume = figures(head + rest + 'volume = "60 L"\n')
-    assert by_volume["cold.chest.width"] == pytest.approx(0.060 / (16 * 0.0254) ** 2)
-    assert by_volume["cold.chest.area"] < by_walls["cold.chest.area"]
-
-
-@pytest.mark.parametrize(
-    ("text", "path"),
-    [
-        (CHEST.replace('running_power = "58 W"', ""), "items.chest.cold.running_power"),
-        (CHEST.replace('inside_height = "16 in"\n', ""), "items.chest.height"),
-        (CHEST.partition("[items.chest.cold]")[0], "items.chest.cold"),
-        (CHEST.replace('inside_depth = "16 in"\n', ""), "items.chest.depth"),
-    ],
-)  # fmt: skip
-def test_what_is_missing_is_named(text: str, path: str) -> None:
-    gaps = sheet(text).all_gaps()
-    assert path in {gap.path for gap in gaps}
-
-
-def test_walls_thicker_than_the_box_are_refused() -> None:
-    text = """
-    [items.chest]
-    kind = "cold_chest_12v"
-    back = "0 in"
-    width = "30 in"
-    depth = "16 in"
-    height = "16 in"
-    [items.chest.cold]
-    wall = "8 in"
-    running_power = "58 W"
-    """
-    gaps = sheet(text).all_gaps()
-    assert any(gap.path == "items.chest.cold.wall" and "leave no inside" in gap.says for gap in gaps)
-
-
-def test_the_measured_conductance_wins_over_the_walls() -> None:
-    found = figures(CHEST, 'conductance = "0.7 W/K"')
-    assert "cold.chest.shape_factor" not in found
-    assert found["cold.chest.through_1"] == pytest.approx(0.7 * 68 / 1.8)
-
-
-def test_a_cut_out_is_passed_on_with_its_caution() -> None:
-    with_it = sheet(CHEST, 'cut_out = "10.4 V"')
-    assert with_it.figures()["items.chest.cold.cut_out"] == 10.4
-    assert any("Below that voltage" in note for note in notes(with_it))
 
 
 def test_the_heat_given_off_in_the_cart_is_what_came_in_and_what_was_drawn() -> None:

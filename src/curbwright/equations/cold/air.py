@@ -134,7 +134,7 @@ def air_through_door(*, free_volume: CubicMetres, flow: CubicMetresPerSecond, ti
     return free_volume * (1 - exp(-flow * time / free_volume))
 
 
-@equation("trade-practice:a lid spills 10 to 30 % of the air", uncited=True)
+@equation("trade-practice:a lid spills 10 to 30 % of the air")
 def air_through_lid(free_volume: CubicMetres, spilled: Number) -> CubicMetres:
     """Box air lost in one opening of a lid: cold air lies still in a chest.
 
@@ -169,7 +169,7 @@ def exchange_heat(
     return density * (outside - inside)
 
 
-@equation("steady-flow:heat of exchanged air", uncited=True)
+@equation("steady-flow:heat of exchanged air")
 def openings_heat(*, air: CubicMetres, heat: JoulesPerCubicMetre, rate: PerSecond) -> Watts:
     """Heat let in by openings, so many in an hour.
 

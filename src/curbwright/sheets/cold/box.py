@@ -196,45 +196,54 @@ def _pull_down(box: Box, capacity: Figure, sheet: Worksheet) -> None:
 
 def _iced(box: Box, day: Day, sheet: Worksheet) -> None:
     """An ice chest: how cold the ice keeps it, and how long there is any."""
-    ice, cold = box.ice, box.cold
-    if ice is None:
+    air = box.around
+    if box.ice is None:
         sheet.note("There is no ice in it.")
-        air = box.around
     else:
-        air = sheet.work(
-            "beside_ice", "air in the box beside the ice at the worst hour", eq.temperature_beside_ice,
-            walls=box.walls.whole, surroundings=box.around, contact=ice.contact,
-            steady=sheet.total(
-                "onto_ice", "heat that comes in by other ways than the walls",
-                [box.gains.past_walls, box.gains.product],
-            ),
-            melting=ice.melting,
-        )  # fmt: skip
-        sheet.work(
-            "melting_rate", "ice that melts at the worst hour", eq.melting_rate, gain=box.gains.total,
-            latent=ice.latent, shown="lb/h|kg/h",
-        )  # fmt: skip
-        sheet.work(
-            "ice_lasts", "time the ice lasts, worst hour after worst hour", eq.melting_time, mass=ice.mass,
-            latent=ice.latent, gain=box.gains.total,
-        )  # fmt: skip
-        if day.serving is not None:
-            sheet.work(
-                "ice_for_day", "ice for the serving time", eq.ice_needed, gain=box.gains.total,
-                time=day.serving, latent=ice.latent,
-                allowance=sheet.tabled(
-                    "around_ice", "for heat that reaches it by other ways", AROUND_ICE, "1",
-                    source="trade-practice", row="1.5 to 2",
-                ),
-            )  # fmt: skip
+        air = _beside_ice(box, box.ice, sheet)
+        _ice_of_day(box, box.ice, day, sheet)
     sheet.work(
         "warmest_food", "warmest food at the worst hour", eq.warmest_food, air=air,
         ripple=sheet.tabled("no_swing", "no machine, no swing", 0.0, "delta_degC", source="convention"),
-        warm_spot=sheet.given(cold["warm_spot"]),
+        warm_spot=sheet.given(box.cold["warm_spot"]),
     )  # fmt: skip
     sheet.note(
         "Many authorities refuse ice as the only cold source: ask first. Melt water goes to the waste tank."
     )
+
+
+def _beside_ice(box: Box, ice: Ice, sheet: Worksheet) -> Figure:
+    steady = sheet.total(
+        "onto_ice", "heat that comes in by other ways than the walls",
+        [box.gains.past_walls, box.gains.product],
+    )  # fmt: skip
+    return sheet.work(
+        "beside_ice", "air in the box beside the ice at the worst hour", eq.temperature_beside_ice,
+        walls=box.walls.whole, surroundings=box.around, steady=steady, contact=ice.contact,
+        melting=ice.melting,
+    )  # fmt: skip
+
+
+def _ice_of_day(box: Box, ice: Ice, day: Day, sheet: Worksheet) -> None:
+    """How fast the ice melts, how long it lasts, how much the serving time takes."""
+    sheet.work(
+        "melting_rate", "ice that melts at the worst hour", eq.melting_rate, gain=box.gains.total,
+        latent=ice.latent, shown="lb/h|kg/h",
+    )  # fmt: skip
+    sheet.work(
+        "ice_lasts", "time the ice lasts, worst hour after worst hour", eq.melting_time, mass=ice.mass,
+        latent=ice.latent, gain=box.gains.total,
+    )  # fmt: skip
+    if day.serving is None:
+        return
+    allowance = sheet.tabled(
+        "around_ice", "for heat that reaches it by other ways", AROUND_ICE, "1", source="trade-practice",
+        row="1.5 to 2",
+    )  # fmt: skip
+    sheet.work(
+        "ice_for_day", "ice for the serving time", eq.ice_needed, gain=box.gains.total, time=day.serving,
+        latent=ice.latent, allowance=allowance,
+    )  # fmt: skip
 
 
 def _without_power(build: Build, box: Box, sheet: Worksheet) -> None:

@@ -53,39 +53,45 @@ def gains(
     build: Build, box: ColdBox, room: Inside, shell: Walls, food: Contents, day: Day, sheet: Worksheet
 ) -> Gains:
     """Work out the heat let in at every hour, and its parts at the worst."""
-    inside = sheet.given(box["set_point"])
     warmest = day.warmest(box.stands).around(box.stands)
     opened = openings(room, box, warmest, day, sheet.section("opened", "when it is opened"))
     through = next(iter(shell.parts.values()))
     warm = _warm_faces(box, room, through, sheet)
-    steady = sheet.given(box["inside_power"])
     sunny = _sunny(box, room, sheet)
     hours = sheet.section("hours", "heat let in hour by hour, loading left out")
-    serving = hours.total("serving", "heat let in only while serving", [opened, *warm])
-    by_hour: dict[str, Figure] = {}
-    suns: dict[str, list[Figure]] = {}
-    for hour in day.hours:
-        around = hour.around(box.stands)
-        suns[hour.key] = [
+    suns = {
+        hour.key: [
             one for face in sunny if (one := _sun(build, box, face, through, hour, day, hours)) is not None
         ]
-        base = hours.work(
-            f"gain_{hour.key}" if not suns[hour.key] else f"shade_{hour.key}",
-            f"heat let in at {hour.name}", eq.heat_at_hour, conductance=shell.whole, surroundings=around,
-            inside=inside, serving=serving, served=hour.served, steady=steady,
-        )  # fmt: skip
-        by_hour[hour.key] = (
-            hours.total(
-                f"gain_{hour.key}", f"heat let in at {hour.name}, sun and all", [base, *suns[hour.key]]
-            )
-            if suns[hour.key]
-            else base
-        )
-    names = {hour.key: hour for hour in day.hours}
-    worst = names[max(by_hour, key=lambda key: float(by_hour[key]))]
-    hours.largest(
-        "most", "most heat let in at an hour", {names[key].name: gain for key, gain in by_hour.items()}
-    )
+        for hour in day.hours
+    }
+    serving = hours.total("serving", "heat let in only while serving", [opened, *warm])
+    by_hour = {hour.key: _at_hour(box, hour, shell, serving, suns[hour.key], hours) for hour in day.hours}
+    worst = max(day.hours, key=lambda hour: float(by_hour[hour.key]))
+    hours.largest("most", "most heat let in at an hour", {hour.name: by_hour[hour.key] for hour in day.hours})
+    return _at_worst(box, shell, food, worst, by_hour, opened, [*warm, *suns[worst.key]], sheet)
+
+
+def _at_hour(
+    box: ColdBox, hour: Hour, shell: Walls, serving: Figure, suns: list[Figure], sheet: Worksheet
+) -> Figure:
+    """Heat let in at an hour, the sun's on top of the rest."""
+    base = sheet.work(
+        f"shade_{hour.key}" if suns else f"gain_{hour.key}", f"heat let in at {hour.name}", eq.heat_at_hour,
+        conductance=shell.whole, surroundings=hour.around(box.stands), inside=sheet.given(box["set_point"]),
+        serving=serving, served=hour.served, steady=sheet.given(box["inside_power"]),
+    )  # fmt: skip
+    if not suns:
+        return base
+    return sheet.total(f"gain_{hour.key}", f"heat let in at {hour.name}, sun and all", [base, *suns])
+
+
+def _at_worst(
+    box: ColdBox, shell: Walls, food: Contents, worst: Hour, by_hour: dict[str, Figure], opened: Figure,
+    outside_heat: list[Figure], sheet: Worksheet,
+) -> Gains:  # fmt: skip
+    """The heat of the worst hour by what brings it, the food put in with it."""
+    inside, steady = sheet.given(box["set_point"]), sheet.given(box["inside_power"])
     parts = [
         sheet.work(
             f"through_{number}", name, eq.heat_through, conductance=part, outside=worst.around(box.stands),
@@ -97,13 +103,11 @@ def gains(
         "product", "food put in, brought down in its time", eq.heat_in_time, heat=food.load,
         time=sheet.given(box["loaded_over"]),
     )  # fmt: skip
-    outside_heat = [*warm, *suns[worst.key]]
     standing = sheet.total("standing", "hot neighbours and sun", outside_heat, unit="W")
     past = sheet.total(
-        "past_walls",
-        "heat that comes in by other ways than walls and food",
+        "past_walls", "heat that comes in by other ways than walls and food",
         [*outside_heat, opened, steady],
-    )
+    )  # fmt: skip
     total = sheet.total(
         "heat_gain", f"heat let in at the worst hour, {worst.name}",
         [*parts, *outside_heat, opened, steady, product],
