@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import Field, PrivateAttr
 
 from curbwright.build.balance import TowVehicle, Trailer
+from curbwright.build.battery import Bank
 from curbwright.build.circuits import Basis, Circuit, Electrical
 from curbwright.build.fit import Item, Person, Shell
 from curbwright.build.part import (
@@ -27,6 +29,7 @@ from curbwright.build.part import (
     TemperatureDifference,
     asks,
 )
+from curbwright.build.solar import Solar
 
 
 class Cart(Part):
@@ -131,6 +134,8 @@ class ServiceDay(Part):
 class Build(Part):
     """The build file: every section, checked and frozen."""
 
+    _folder: Path | None = PrivateAttr(default=None)
+
     cart: Cart = asks("the cart", required=True)
     place: Place = asks("whose rules", default=Place())
     trailer: Trailer = asks("the trailer", required=True)
@@ -139,10 +144,17 @@ class Build(Part):
     items: dict[str, Item] = asks("everything aboard", default={})
     circuits: dict[str, Circuit] = asks("runs of wire with their fuses", default={})
     electrical: Electrical = asks("the wiring as a whole", default=Electrical())
+    battery: Bank | None = asks("the batteries that run it")
+    solar: Solar | None = asks("the panels that charge them")
     people: dict[str, Person] = asks("who works aboard", default={})
     pitch: Pitch = asks("where it stands", default=Pitch())
     menu: dict[str, MenuItem] = asks("what is sold", default={})
     day: ServiceDay = asks("hours and hands", default=ServiceDay())
+
+    @property
+    def folder(self) -> Path | None:
+        """The folder the build file stands in; None where it was read from text."""
+        return self._folder
 
     def all_parts(self) -> Iterator[Part]:
         """Yield every section, this one first."""

@@ -14,6 +14,7 @@ from typing import Any
 from curbwright.build import kinds
 from curbwright.build.cart import Build
 from curbwright.build.circuits import PLACES
+from curbwright.build.power_names import power_names
 from curbwright.build.problems import Problem, did_you_mean
 from curbwright.build.wording import LONGEST_NAME, fits, short
 
@@ -40,6 +41,7 @@ def in_writing(data: Table) -> Iterator[Problem]:
         if isinstance(item, dict):
             yield from _item(f"items.{key}", item)
     yield from _wiring(data, items)
+    yield from power_names(data, items)
     for key, sold in _table(data, "menu").items():
         used = sold.get("cooked_on") if isinstance(sold, dict) else None
         if isinstance(used, str) and used.removeprefix("items.") not in items:

@@ -24,7 +24,9 @@ def read(path: str | Path) -> Build:
 
     Raises BuildFileProblem with every problem at once.
     """
-    return load_text(read_text(Path(path)))
+    build = load_text(read_text(Path(path)))
+    build._folder = Path(path).absolute().parent
+    return build
 
 
 def load_text(text: str) -> Build:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Literal
 
 from curbwright.build.balance import MassHow
+from curbwright.build.battery import Piece
 from curbwright.build.circuits import Electric
 from curbwright.build.cold import ColdBox
 from curbwright.build.part import (
@@ -150,6 +151,7 @@ class Item(Part):
     )
     electric: Electric | None = asks("what it draws")
     cold: ColdBox | None = asks("what it does to keep food cold")
+    battery: Piece | None = asks("what it is as a battery of the bank")
 
     def _label(self) -> str:
         return self.label or self.path.rpartition(".")[2].replace("_", " ")

@@ -46,6 +46,48 @@ class Reads:
         return value
 
 
+class ReadsRows:
+    """Marks a field as a small table: a list of rows, each a list of quantities of these kinds in turn."""
+
+    def __init__(self, *kinds: str, most: int) -> None:
+        self.kinds = kinds
+        self.most = most
+
+    @property
+    def example(self) -> str:
+        """One row as a builder writes it."""
+        return f"[{', '.join(chr(34) + KINDS[kind].example + chr(34) for kind in self.kinds)}]"
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: GetCoreSchemaHandler) -> CoreSchema:
+        return core_schema.no_info_plain_validator_function(self._read)
+
+    def _read(self, rows: object) -> tuple[tuple[Measure, ...], ...]:
+        if isinstance(rows, tuple):
+            return rows
+        says = f"a list of rows like {self.example}"
+        if not isinstance(rows, list) or not all(isinstance(row, list) for row in rows):
+            raise _custom(f"needs {says}", f"Write it like [{self.example}, {self.example}]")
+        if len(rows) > self.most:
+            raise _custom(f"has {len(rows)} rows, and {self.most} are the most", "Leave some out")
+        return tuple(self._row(number, row) for number, row in enumerate(rows, 1))
+
+    def _row(self, number: int, row: list[object]) -> tuple[Measure, ...]:
+        if len(row) != len(self.kinds):
+            what = f"row {number} has {len(row)} entries, and {len(self.kinds)} are due"
+            raise _custom(what, f"Write each row like {self.example}")
+        read = []
+        for text, kind in zip(row, self.kinds, strict=True):
+            try:
+                read.append(units.read(text, kind))
+            except UnitProblem as problem:
+                raise _custom(f"row {number}: {problem.what}", problem.try_this) from None
+        return tuple(read)
+
+
+Rows = tuple[tuple[Measure, ...], ...]
+"""A table of quantities, as a field marked with ReadsRows holds it."""
+
+
 def _custom(what: str, try_this: str) -> PydanticCustomError:
     return PydanticCustomError("quantity", "{what}", {"what": what, "try_this": try_this})
 
@@ -131,6 +173,14 @@ class Part(BaseModel):
                 float(value), says, unit, path, typed, str(extra["how"]), True, str(extra["source"]), shown
             )
         return Entry(float(value), says, unit, path, typed, self._known(field), False, "", shown)
+
+    def cell(self, field: str, row: int, column: int, says: str) -> Entry:
+        """Return one cell of a field that holds rows, as a sheet takes it; rows and columns count from 0."""
+        value: Measure = getattr(self, field)[row][column]
+        path = f"{self._path}.{field}.{row}.{column}" if self._path else f"{field}.{row}.{column}"
+        name = f"{self._label()}: {says}" if self._label() else says
+        shown = "%" if value.kind == "share" else KINDS[value.kind].shown
+        return Entry(float(value), name, KINDS[value.kind].unit, path, value.text, shown=shown)
 
     def _label(self) -> str:
         """What a line about this section starts with; nothing for sections that exist once."""

@@ -89,9 +89,12 @@ class Worksheet:
             )
         )
 
-    def choice(self, id: str, name: str, value: float, path: str, typed: str) -> Figure:
-        """Write a number that a word in the build file stands for, such as 0 for brakes fitted."""
-        return self._write(id, name, value, "1", Given(path, typed), None)
+    def choice(self, id: str, name: str, value: float, path: str, typed: str, unit: str = "1") -> Figure:
+        """Write a number that a word in the build file stands for, such as 0 for brakes fitted.
+
+        With a unit, a number out of a file that the build file names.
+        """
+        return self._write(id, name, value, unit, Given(path, typed), None)
 
     def tabled(
         self,

@@ -1,6 +1,4 @@
-"""The bank: batteries in series and parallel, what cold and age leave of them, how long they last."""
-
-from numpy import log, maximum
+"""The bank: batteries in series and parallel, what cold and age leave of them, what a short draws."""
 
 from curbwright.figures import equation, procedure
 from curbwright.quantities import (
@@ -11,7 +9,6 @@ from curbwright.quantities import (
     Number,
     Ohms,
     Seconds,
-    TemperatureDifference,
     Volts,
 )
 
@@ -24,6 +21,16 @@ def cells_of(voltage: Volts, cell: Volts) -> Number:
     (6.0, 4.0)
     """
     return float(max(1, round(voltage / cell)))
+
+
+@equation("ohm-law:in series", uncited=True)
+def cells_in_string(cells: Number, series: Number) -> Number:
+    """Cells in series in a string of batteries.
+
+    >>> cells_in_string(cells=3, series=2)
+    6
+    """
+    return cells * series
 
 
 @equation("ohm-law:in series", uncited=True)
@@ -66,6 +73,36 @@ def resistance_by_size(
     0.001
     """
     return resistance * full / capacity * cells / counted
+
+
+@equation("trade-practice:resistance of a cold or nearly empty bank", uncited=True)
+def working_resistance(resistance: Ohms, rise: Number) -> Ohms:
+    """Inside resistance when it matters: nearly empty, or cold.
+
+    >>> working_resistance(resistance=0.004, rise=1.5)
+    0.006
+    """
+    return resistance * rise
+
+
+@equation("ohm-law:a dead short", uncited=True)
+def short_current(voltage: Volts, resistance: Ohms) -> Amperes:
+    """Current of the full bank into a dead short at its posts.
+
+    >>> short_current(voltage=12.8, resistance=0.004)
+    3200.0
+    """
+    return voltage / resistance
+
+
+@equation("ohm-law:from the fault current", uncited=True)
+def short_resistance(voltage: Volts, fault_current: Amperes) -> Ohms:
+    """Inside resistance of the full bank in a dead short.
+
+    >>> short_resistance(voltage=13.6, fault_current=6800.0)
+    0.002
+    """
+    return voltage / fault_current
 
 
 @equation("ohm-law:cells in series", uncited=True)
@@ -142,26 +179,24 @@ def usable_energy(*, charge: Coulombs, share: Number, voltage: Volts) -> Joules:
     return charge * share * voltage
 
 
-@equation("trade-practice:capacity to install", uncited=True)
-def capacity_wanted(
-    *, energy: Joules, margin: Number, voltage: Volts, share: Number, temperature: Number, age: Number
-) -> Coulombs:
-    """Rated capacity to install for a day's energy with a margin, after the usable share, cold and age.
+@equation("coulomb-counting:current of a row", uncited=True)
+def row_current(charge: Coulombs, time: Seconds) -> Amperes:
+    """Steady current that gives a charge in a time.
 
-    >>> capacity_wanted(energy=7920.0, margin=0.0, voltage=12.5, share=0.8, temperature=1.0, age=1.0)
-    792.0
+    >>> row_current(charge=360000.0, time=72000.0)
+    5.0
     """
-    return energy * (1 + margin) / (voltage * share * temperature * age)
+    return charge / time
 
 
-@equation("trade-practice:what is left in it", uncited=True)
-def depth_of(*, energy: Joules, charge: Coulombs, voltage: Volts) -> Number:
-    """Share of its charge that an energy takes out of a bank.
+@equation("coulomb-counting:what is left", uncited=True)
+def rest_of(share: Number) -> Number:
+    """State of charge when a share has been taken.
 
-    >>> depth_of(energy=2160000.0, charge=360000.0, voltage=12.0)
-    0.5
+    >>> rest_of(0.75)
+    0.25
     """
-    return energy / (charge * voltage)
+    return 1 - share
 
 
 @equation("coulomb-counting:charge")
@@ -182,35 +217,3 @@ def state_after(*, current: Amperes, time: Seconds, charge: Coulombs) -> Number:
     0.5
     """
     return 1 - current * time / charge
-
-
-@equation("agm-cycles:power law through two points")
-def life_exponent(*, shallow: Number, deep: Number, shallow_cycles: Number, deep_cycles: Number) -> Number:
-    """How fast the cycles fall with their depth, from two rows of a maker's table.
-
-    >>> float(life_exponent(shallow=0.25, deep=0.5, shallow_cycles=2000, deep_cycles=1000))
-    1.0
-    """
-    return log(shallow_cycles / deep_cycles) / log(deep / shallow)
-
-
-@equation("agm-cycles:power law")
-def cycles_at(*, depth: Number, counted: Number, cycles: Number, exponent: Number) -> Number:
-    """Cycles that a battery lasts at a depth, from those at another; a guide only outside the two rows.
-
-    >>> cycles_at(depth=0.25, counted=0.5, cycles=1000, exponent=1.0)
-    2000.0
-    """
-    return cycles * (depth / counted) ** -exponent
-
-
-@equation("flooded-temperature:life halves for each 10 °C above 25 °C", uncited=True)
-def life_in_heat(
-    *, cycles: Number, temperature: Kelvins, reference: Kelvins, halving: TemperatureDifference
-) -> Number:
-    """Cycles left of a battery that lives hotter than the temperature its life was counted at.
-
-    >>> float(life_in_heat(cycles=1000, temperature=308.15, reference=298.15, halving=10.0))
-    500.0
-    """
-    return cycles * 0.5 ** (maximum(temperature, reference) / halving - reference / halving)

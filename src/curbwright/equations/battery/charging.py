@@ -114,6 +114,16 @@ def wall_current(*, power: Watts, power_factor: Number, voltage: Volts) -> Amper
     return power / (power_factor * voltage)
 
 
+@equation("charging-practice:what comes back out", uncited=True)
+def energy_back(*, energy: Joules, nominal: Volts, voltage: Volts, efficiency: Number) -> Joules:
+    """Energy that comes back out of what the sun put in: it goes in at a higher voltage, and some is lost.
+
+    >>> energy_back(energy=5184000.0, nominal=12.0, voltage=14.4, efficiency=0.9)
+    3888000.0
+    """
+    return energy * nominal / voltage * efficiency
+
+
 @equation("charging-practice:charge in a time", uncited=True)
 def energy_in(*, current: Amperes, time: Seconds, efficiency: Number, voltage: Volts) -> Joules:
     """Energy that comes back out of what a charger puts in over a time, at the nominal voltage.
