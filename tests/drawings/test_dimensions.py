@@ -3,7 +3,7 @@
 from itertools import combinations
 
 import pytest
-from hypothesis import example, given
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from curbwright.drawings import View, chain
@@ -20,6 +20,7 @@ SYSTEMS = st.sampled_from(["us", "si"])
 PER_METRE = st.sampled_from([1000 / ratio for ratio in (8, 16, 24, 48, 96)])
 
 
+@settings(deadline=None)
 @given(PLACES, SYSTEMS)
 def test_figures_of_a_row_add_up_to_the_overall_figure(places: list[float], system: str) -> None:
     drawn = chain(places, side="below", base=0.0, system=system, overall=True)
@@ -28,6 +29,7 @@ def test_figures_of_a_row_add_up_to_the_overall_figure(places: list[float], syst
     assert total == pytest.approx(sum(read(label, "length") for label in overall.labels), abs=1e-9)
 
 
+@settings(deadline=None)
 @given(PLACES, SYSTEMS)
 def test_each_figure_is_true_to_the_rounding(places: list[float], system: str) -> None:
     step = 0.0254 / 16 if system == "us" else 0.001
@@ -37,6 +39,7 @@ def test_each_figure_is_true_to_the_rounding(places: list[float], system: str) -
             assert read(label, "length") == pytest.approx(end - start, abs=step * 1.001)
 
 
+@settings(deadline=None)
 @given(PLACES, PLACES, SIDES, SYSTEMS, PER_METRE)
 @example([0.0, 0.03, 0.06, 0.09, 0.12], [0.05, 3.0], "above", "us", 1000 / 48)
 def test_no_figure_lies_on_another_or_on_a_line(
@@ -54,6 +57,7 @@ def test_no_figure_lies_on_another_or_on_a_line(
                 assert not any(middle.struck_by(*segment) for segment in mark.segments), word.text
 
 
+@settings(deadline=None)
 @given(PLACES, SIDES, PER_METRE)
 def test_dimension_lines_end_where_the_places_are(places: list[float], side: str, per_metre: float) -> None:
     drawn = chain(places, side=side, base=0.0)  # type: ignore[arg-type]
@@ -76,6 +80,7 @@ def test_a_figure_too_wide_for_its_gap_is_lifted_with_a_leader() -> None:
     assert wide.moved is None
 
 
+@settings(deadline=None)
 @given(st.lists(st.tuples(st.floats(0, 100), st.floats(0.5, 20)), min_size=1, max_size=12))
 def test_apart_keeps_order_and_clears_every_neighbour(things: list[tuple[float, float]]) -> None:
     things = sorted(things)

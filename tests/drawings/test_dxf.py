@@ -122,6 +122,26 @@ def test_figures_stand_where_the_sheet_has_them() -> None:
             assert any(abs(x - a) < 0.11 and abs(y - b) < 0.11 for a, b in on_paper), word.text
 
 
+def test_lettering_is_two_millimetres_or_more_on_paper_and_as_tall_as_the_sheet_has_it() -> None:
+    sheet = demo.sheets("letter")[0]
+    document = opened(dxf.write([sheet]))
+    ratio = sheet.placed[0].scale.ratio
+    model = document.modelspace()
+    figures = [
+        (text.plain_text(), text.dxf.char_height / ratio * 25.4)
+        for one in model.query("DIMENSION")
+        for text in document.blocks.get(one.dxf.geometry).query("MTEXT")
+    ]
+    names = [(text.dxf.text, text.dxf.height / ratio * 25.4) for text in model.query("TEXT")]
+    border = [(text.dxf.text, text.dxf.height * 25.4) for text in document.layout("Sheet 1").query("TEXT")]
+    heights = {(word.text, word.height) for word in sheet.words()}
+    assert len(figures) > 10
+    assert len(border) > 10
+    for text, height in [*figures, *names, *border]:
+        assert height >= 2.0 - 1e-9
+        assert (text, round(height, 6)) in heights
+
+
 def middle_of_capitals(word: Word) -> tuple[float, float]:
     if word.rotation:
         return word.at[0] - word.height / 2, word.box.centre[1]
@@ -165,9 +185,16 @@ def test_same_sheets_same_bytes_in_another_process() -> None:
             [sys.executable, "-c", script], env={"PYTHONHASHSEED": seed, "PYTHONPATH": ":".join(sys.path)},
             capture_output=True, text=True, check=True,
         ).stdout
-        for seed in ("1", "2")
+        for seed in ("1", "4")
     }  # fmt: skip
     assert len(found) == 1
+
+
+def test_classes_are_listed_in_order_of_name() -> None:
+    """The library keeps them in the order of a set, which the two seeds above may or may not show."""
+    names = [entry.dxf.name for entry in opened(written()).classes]
+    assert names == sorted(names)
+    assert len(names) > 2
 
 
 def test_the_library_is_not_loaded_until_a_file_is_written() -> None:

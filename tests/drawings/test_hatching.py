@@ -3,7 +3,7 @@
 from math import dist
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from curbwright.drawings import Box
@@ -16,6 +16,7 @@ def in_l_shape(x: float, y: float, by: float = 1e-6) -> bool:
     return (-by <= x <= 40 + by and -by <= y <= 10 + by) or (-by <= x <= 12 + by and -by <= y <= 30 + by)
 
 
+@settings(deadline=None)
 @given(
     st.sampled_from(["diagonal", "cross", "dots"]),
     st.floats(0.8, 6),

@@ -1,7 +1,7 @@
 """Widths of lettering, and text broken or cut to a width."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from curbwright.drawings.lettering import (
@@ -31,6 +31,7 @@ def test_widths_are_those_of_the_usual_sans_serif(character: str, thousandths: i
     assert width(line, 10) - spare == pytest.approx(type_size(10) * thousandths / 1000, abs=0.01)
 
 
+@settings(deadline=None)
 @given(TEXT)
 def test_clean_leaves_nothing_a_file_format_could_choke_on(text: str) -> None:
     line = clean(text)
@@ -38,12 +39,14 @@ def test_clean_leaves_nothing_a_file_format_could_choke_on(text: str) -> None:
     assert clean(line) == line
 
 
+@settings(deadline=None)
 @given(TEXT, TEXT)
 def test_width_adds_up(one: str, other: str) -> None:
     joined = clean(one) + clean(other)
     assert width(joined, 2.4) <= width(one, 2.4) + width(other, 2.4) + 1e-9
 
 
+@settings(deadline=None)
 @given(WORDS, ROOM)
 def test_wrapping_loses_no_word_and_keeps_to_the_room(text: str, room: float) -> None:
     lines = wrapped(text, 2.4, room).split("\n")
@@ -51,6 +54,7 @@ def test_wrapping_loses_no_word_and_keeps_to_the_room(text: str, room: float) ->
     assert all(width(line, 2.4) <= room or " " not in line for line in lines)
 
 
+@settings(deadline=None)
 @given(WORDS, ROOM)
 def test_balancing_takes_no_more_lines_and_no_more_room(text: str, room: float) -> None:
     plain, even = wrapped(text, 2.4, room), balanced(text, 2.4, room)
@@ -59,6 +63,7 @@ def test_balancing_takes_no_more_lines_and_no_more_room(text: str, room: float) 
     assert block_size(even, 2.4)[0] <= block_size(plain, 2.4)[0]
 
 
+@settings(deadline=None)
 @given(TEXT, st.floats(6, 60))
 def test_shortened_text_fits(text: str, room: float) -> None:
     assert width(shortened(text, 2.4, room), 2.4) <= room

@@ -1,7 +1,7 @@
 """Paper, scales and the tables behind them."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from curbwright.drawings import Box, Line, paper
@@ -36,6 +36,7 @@ def test_half_inch_to_the_foot_is_one_to_twenty_four() -> None:
     assert {50, 25, 20, 10} <= {scale.ratio for scale in scales("si")}
 
 
+@settings(deadline=None)
 @given(SPAN, SPAN, st.sampled_from(["us", "si"]))
 def test_fit_takes_the_largest_scale_that_fits(across: float, up: float, system: str) -> None:
     room = (220.0, 150.0)

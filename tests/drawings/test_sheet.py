@@ -6,6 +6,7 @@ import pytest
 
 from curbwright.drawings import (
     Box,
+    Hatch,
     Label,
     Line,
     Page,
@@ -20,6 +21,7 @@ from curbwright.drawings import (
     too_small,
 )
 from curbwright.drawings.boxes import union
+from curbwright.drawings.ink import Word
 from curbwright.drawings.inking import inked
 from curbwright.errors import CurbwrightError
 from tests.drawings import demo
@@ -99,6 +101,17 @@ def test_overlapping_and_stray_texts_are_found() -> None:
 def test_text_struck_through_is_found() -> None:
     view = View("Struck", (Line((-1, 0.01), (1, 0.01)), Text((0, 0), "struck")))
     assert struck(one(view)) == ["'struck' struck by OUTLINE"]
+
+
+def test_hatching_is_broken_around_lettering() -> None:
+    area = Box(0, 0, 1, 1)
+    sheet = one(View("Floor", (Hatch(area.corners, "cross"), Label("Kept clear", area.centre, area))))
+    words = [word for word in sheet.words() if word.text == "Kept clear"]
+    hatch = [mark for mark in sheet.ink() if mark.layer == "HATCH" and not isinstance(mark, Word)]
+    assert words
+    assert hatch
+    for mark in hatch:
+        assert not any(word.box.struck_by(*segment) for word in words for segment in mark.segments)
 
 
 def test_numbers_standing_for_names_are_explained_in_the_notes() -> None:

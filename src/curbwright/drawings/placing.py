@@ -80,11 +80,12 @@ def _within(text: str, height: float, inside: Box, dearer: float) -> Iterator[Ca
         long, tall = block_size(words, height)
         if long > across or tall > up:
             continue
+        folds = words.count("\n") + 1
         wide, high = (long, tall) if rotation == 0 else (tall, long)
         for share_across, share_up in _shifts():
             x = inside.centre[0] + share_across * (room.width - wide) / 2
             y = inside.centre[1] + share_up * (room.height - high) / 2
-            cost = dearer + turning + 0.3 * (abs(share_across) + abs(share_up))
+            cost = dearer + turning * folds + 0.3 * (abs(share_across) + abs(share_up))
             yield Candidate(
                 Box(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2), words, cost, rotation
             )
@@ -169,7 +170,7 @@ class Ground:
     bounds: Box | None
 
     def cost(self, choice: Candidate) -> float | None:
-        """Return what a candidate costs with all that is fixed counted in, or None if it cannot stand there."""
+        """Return what a candidate costs, all that is fixed counted in, or None if it cannot stand there."""
         if self.bounds is not None and not self.bounds.holds(choice.box):
             return None
         box, leader = choice.box.grown(GAP), choice.leader
