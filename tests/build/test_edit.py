@@ -381,6 +381,8 @@ def test_a_file_without_a_last_line_end_and_one_with_a_mark_before_it() -> None:
         (lambda: set_value(CART, ("items", 0), "x"), "items is not a list"),
         (lambda: set_value(CART, ("new", 0), "x"), "new is not a list"),
         (lambda: set_value(CART, "menu.2", "x"), "takes only tables"),
+        (lambda: set_value(CART, "menu.1", ["x"]), "takes only tables"),
+        (lambda: set_value("[[menu]]\nx = 1", "menu.0", "x"), "takes only tables"),
         (lambda: add(CART, "items.fryer", {}), "items.fryer is already in the file .line 13."),
         (lambda: add(CART, "name", {}), "name is already in the file"),
         (lambda: add(CART, "items.fan", []), "only a table can be added"),  # type: ignore[arg-type]
@@ -445,6 +447,16 @@ def test_lists_grow_and_shrink_at_their_end_with_remarks_in_place(
     length = len(tomllib.loads(text)["a"])
     assert set_value(text, ("a", length), 9).text == appended
     assert remove(text, ("a", length - 1)).text == shortened
+
+
+def test_a_table_between_two_others_goes_with_one_of_its_blank_lines() -> None:
+    assert remove("[a]\n\n[b]\n\n[c]\n", "b").text == "[a]\n\n[c]\n"
+    assert remove("[a]\n[b]\n\n[c]\n", "b").text == "[a]\n\n[c]\n"
+    assert remove("[a]\n\n[b]\n[c]\n", "b").text == "[a]\n\n[c]\n"
+    assert remove("[a]\n\n[b]\n", "b").text == "[a]\n"
+    assert remove("[a]\n\n[b]", "b").text == "[a]\n"
+    assert remove("[b]\n\n[c]\n", "b").text == "[c]\n"
+    assert remove("[b]\n", "b").text == ""
 
 
 def test_a_remark_belongs_to_what_it_touches_when_a_table_comes_between() -> None:

@@ -42,11 +42,7 @@ def test_every_path_of_a_text_by_another_writer_is_mapped(data: dict[str, Any]) 
     import tomlkit
 
     text = tomlkit.dumps(data)
-    try:
-        read = tomllib.loads(text)
-    except tomllib.TOMLDecodeError:
-        return  # the other writer wrote something that is not TOML
-    assert set(line_map(text)) == paths_of(read)
+    assert set(line_map(text)) == paths_of(tomllib.loads(text))
 
 
 HAND_MADE = """\
@@ -220,6 +216,7 @@ def test_the_nearest_thing_around_a_missing_field_gives_its_line() -> None:
     assert line_of(lines, ("items", "griddle", "width")) == 2
     assert line_of(lines, ("items", "fryer", "width", "x")) == 2
     assert line_of(lines, ("menu", 0, "price")) == 4
+    assert line_of(lines, ("menu", "0", "price")) == 4
     assert line_of(lines, ("menu", 7, "price")) == 4
     assert line_of(lines, ("trailer",)) is None
     assert line_of(lines, ()) is None

@@ -45,7 +45,7 @@ values = st.recursive(
     max_leaves=18,
 )
 tables = st.dictionaries(keys, values, max_size=5)
-styles = st.randoms(use_true_random=False)
+styles = st.integers(0, 2**32 - 1).map(Random)
 
 
 def write(data: dict[str, Any], style: Random) -> tuple[str, dict[Path, int]]:
