@@ -64,7 +64,7 @@ def _in_the_rest(text: str, told: tuple[Problem, ...]) -> list[Problem]:
     that does not exist, anything in a section with a faulty statement.
     """
     rest = readable_rest(text)
-    if rest is None:
+    if rest is None or rest == text:
         return []
     try:
         load_text(rest)
