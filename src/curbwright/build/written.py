@@ -26,8 +26,8 @@ _LONG_STRING = re.compile(
 _STRING = re.compile(_QUOTED)
 _PLAIN_VALUE = re.compile(r"[^,\]}#\r\n]++")
 
-# A text nested thousands deep would need more memory for its paths than for itself.
-_MOST_PATH_PARTS = 16_000_000
+# Each path holds every step to it, so a text nested thousands deep would need far more memory than itself.
+_DEEPEST = 200
 
 
 @dataclass(slots=True)
@@ -92,7 +92,6 @@ class _Pen:
         self.seen = Written()
         self._line = 1
         self._counted = 0
-        self._room = _MOST_PATH_PARTS
 
     def follow(self) -> None:
         """Read every statement to the end of the text."""
@@ -215,13 +214,12 @@ class _Pen:
             self._pass(_SPACE)
 
     def _note(self, path: FieldPath, line: int, *, again: bool = False) -> None:
-        self._room -= len(path)
-        if self._room < 0:
-            raise _UnreadableError
         if again:
             self.seen.lines[path] = line
         else:
             self.seen.lines.setdefault(path, line)
+        if len(path) > _DEEPEST:
+            raise _UnreadableError
 
     def _line_at(self, offset: int) -> int:
         """The line of an offset; offsets must come in the order of the text."""
