@@ -46,7 +46,7 @@ def mutant(number: int) -> tuple[str, bytes]:
     """Return the names of what was done, and the bytes of the file."""
     chance = random.Random(f"a build file gone wrong, number {number}")
     lines = thinned(chance, examples.text(chance.choice(examples.names())).split("\n"))
-    if chance.random() < 0.55:
+    if chance.random() < 0.5:
         done = chance.choices(list(GENTLE), k=chance.choice((1, 1, 2, 3, 6)))
     else:
         done = chance.choices(list(GRAVE), k=chance.choice((1, 1, 1, 2)))
@@ -60,18 +60,56 @@ def mutant(number: int) -> tuple[str, bytes]:
 
 
 def thinned(chance: random.Random, lines: Lines) -> Lines:
-    """Keep only some of the items, and what refers to them, most of the time."""
+    """Keep only some of the items, most of the time, and nothing that names the others, nearly always."""
     keep = chance.choice((1.0, 0.4, 0.25, 0.15, 0.15, 0.0))
     if keep == 1.0:
         return lines
-    kept: Lines = []
-    inside = True
+    blocks = _blocks(lines)
+    gone = {_key(block) for block in blocks if block[0].startswith("[items.") and chance.random() >= keep}
+    kept = [block for block in blocks if not (block[0].startswith("[items.") and _key(block) in gone)]
+    if chance.random() < 0.95:
+        kept = _without(kept, gone)
+    return [line for block in kept for line in block]
+
+
+def _blocks(lines: Lines) -> list[Lines]:
+    """The lines, a heading and what is below it together."""
+    blocks: list[Lines] = [[""]]
     for line in lines:
         if line.startswith("["):
-            inside = not line.startswith(("[items.", "[menu.")) or chance.random() < keep
-        if inside and not (line.startswith("cooked_on") and chance.random() < 0.9):
-            kept.append(line)
-    return kept
+            blocks.append([])
+        blocks[-1].append(line)
+    return blocks
+
+
+def _key(block: Lines) -> str:
+    """The last word of a block's heading."""
+    return block[0].strip("[] ").rpartition(".")[2]
+
+
+def _without(blocks: list[Lines], gone: set[str]) -> list[Lines]:
+    """Leave out what names something that is gone, and what names that in turn."""
+    while True:
+        named = re.compile(
+            "|".join(rf'"(?:items\.)?{re.escape(name)}",? ?' for name in sorted(gone)) or "(?!)"
+        )
+        kept: list[Lines] = []
+        lost: set[str] = set()
+        for block in blocks:
+            if block[0].startswith(("[items.", "[shell", "[trailer")):
+                kept.append(block)
+                continue
+            lines = [named.sub("", line) if "= [" in line else line for line in block]
+            orphans = [
+                n for n, line in enumerate(lines) if n and (named.search(line) or line.endswith("= []"))
+            ]
+            if orphans and block[0].count(".") > 0:
+                lost.add(_key(block))
+            else:
+                kept.append([line for n, line in enumerate(lines) if n not in orphans])
+        if not lost - gone:
+            return kept
+        blocks, gone = kept, gone | lost
 
 
 def broken(chance: random.Random, data: bytes) -> bytes:

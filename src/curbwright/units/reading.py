@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from functools import lru_cache
 
 from curbwright.errors import UnitProblem
 from curbwright.units.calendar import read_date
@@ -35,8 +36,13 @@ def read(text: object, kind: str) -> Measure:
     Traceback (most recent call last):
     curbwright.errors.UnitProblem: "62" has no unit (a mass: lb, kg, oz). Try "62 lb".
     """
+    return _read(_as_text(text, KINDS[kind]), kind)
+
+
+@lru_cache(maxsize=4096)
+def _read(typed: str, kind: str) -> Measure:
+    """Return a quantity; kept, because carts and sheets say the same few again and again."""
     wanted = KINDS[kind]
-    typed = _as_text(text, wanted)
     words = plain(typed)
     if not words:
         raise UnitProblem(f"nothing is written where {wanted.says} is due", wanted.like)
