@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 
 from curbwright.build.cart import Build
@@ -25,17 +26,26 @@ class Worksheets:
 
 
 def work(build: Build) -> Worksheets:
-    """Work out every sheet of a build."""
+    """Work out every sheet of a build; a later sheet may take figures of those before it."""
     from curbwright.sheets.balance import balance_sheet
+    from curbwright.sheets.battery import battery_day_sheet, battery_sheet
     from curbwright.sheets.cold import cold_sheet
     from curbwright.sheets.fit import fit_sheet
+    from curbwright.sheets.solar import solar_sheet
 
     placing = place(build)
-    sheets = (
-        placing.sheet, balance_sheet(build, placing), fit_sheet(build, placing), cold_sheet(build, placing),
-    )  # fmt: skip
+    sheets: list[Worksheet] = []
     figures: dict[str, Figure] = {}
-    for sheet in sheets:
-        figures.update(sheet.figures())
+    for worked in (
+        lambda: placing.sheet,
+        lambda: balance_sheet(build, placing),
+        lambda: fit_sheet(build, placing),
+        lambda: cold_sheet(build, placing),
+        lambda: battery_sheet(build, placing),
+        lambda: solar_sheet(build, placing, figures),
+        lambda: battery_day_sheet(build, figures),
+    ):
+        sheets.append(worked())
+        figures.update(sheets[-1].figures())
     gaps = [gap for sheet in sheets for gap in sheet.all_gaps()]
-    return Worksheets(build, placing, sheets, figures, gaps)
+    return Worksheets(build, placing, tuple(sheets), figures, gaps)

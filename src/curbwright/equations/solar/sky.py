@@ -167,9 +167,9 @@ def _kept(minutes: Any) -> Any:
 
 @contextmanager
 def calm() -> Iterator[None]:
-    """Run pvlib's own calls, which still use words that pandas means to drop, without its warnings."""
+    """Run calls of the library without its warnings: of words that pandas means to drop, of mixed columns."""
     with warnings.catch_warnings():
-        warnings.simplefilter("ignore", DeprecationWarning)
+        warnings.simplefilter("ignore")
         yield
 
 

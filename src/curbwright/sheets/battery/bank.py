@@ -82,13 +82,10 @@ def capacity(spec: Spec, known: Sizes, sheet: Worksheet) -> Capacity:
     """Write the rated capacity of the bank and its wells."""
     if not spec.lithium:
         said = spec.rates() is not None or spec.has("capacity_rate")
-        sheet.choice(
-            "rate_said",
-            "capacity given with the time it is drawn over",
-            float(said),
-            "battery.capacity_rate",
+        sheet.section("rating", "how the capacity is rated").choice(
+            "said", "capacity given with the time it is drawn over", float(said), "battery.capacity_rate",
             "yes" if said else "left out",
-        )
+        )  # fmt: skip
     one = sheet.given(spec.entry("capacity")) if spec.has("capacity") else _from_rows(spec, sheet)
     rated = sheet.work(
         "rated_capacity",

@@ -20,74 +20,68 @@ def battery_day_sheet(build: Build, figures: Mapping[str, Figure]) -> Worksheet:
     if build.battery is None:
         sheet.note("This cart has no battery.")
         return sheet
-    spec = Spec(build, build.battery)
-    with sheet.attempt():
-        _need(spec, Known(figures), sheet)
-    known = Known({**figures, **sheet.figures()})
+    spec, known = Spec(build, build.battery), Known(figures)
     parts: tuple[tuple[str, str, Callable[[Spec, Known, Worksheet], None]], ...] = (
+        ("energy", "what a day takes", _energy),
+        ("lead", "how deep a day goes into lead acid", _lead),
         ("run", "how long it lasts", run),
         ("load", "voltage under the largest load", _load),
         ("life", "how many such days it stands", _life),
+        ("refill", "filling it again", refill),
     )
     for id, says, part in parts:
         below = sheet.section(id, says)
         with below.attempt():
-            part(spec, known, below)
-    refill(spec, known, sheet.section("refill", "filling it again"))
+            part(spec, Known({**known.figures, **sheet.figures()}), below)
     return sheet
 
 
-def _need(spec: Spec, known: Known, sheet: Worksheet) -> None:
-    """What a day takes out of the bank, against what it may take."""
+def _energy(spec: Spec, known: Known, sheet: Worksheet) -> None:
+    """What a day takes out of the bank, the sun of a dull day counted, and the bank to buy for it."""
     need = sheet.largest(
         "need", "energy a day from the battery", {"circuits": known.of("circuits.energy_per_day")}
     )
+    drawn = _drawn(spec, known, need, sheet)
+    nominal = known.bank("nominal_voltage")
+    sheet.work(
+        "depth", "share of its charge that a day takes", eq.depth_of, shown="%", energy=drawn,
+        charge=known.bank("capacity_now"), voltage=nominal,
+    )  # fmt: skip
+    sheet.work(
+        "wanted_capacity", "rated capacity that the day asks for", eq.capacity_wanted, energy=drawn,
+        margin=sheet.given(spec.bank["margin"]), voltage=nominal, share=known.bank("usable_share"),
+        temperature=known.bank("temperature_factor"), age=sheet.given(spec.bank["age"]),
+    )  # fmt: skip
+    if float(need) > 0:
+        sheet.work(
+            "days", "days it lasts with nothing coming in", eq.days_on, usable=known.bank("usable_energy"),
+            need=need,
+        )  # fmt: skip
+
+
+def _drawn(spec: Spec, known: Known, need: Figure, sheet: Worksheet) -> Figure:
+    """The need less what comes back out of a dull day's sun, where there are panels."""
     dull = known.maybe("solar.energy_dull")
     if dull is None:
-        drawn = sheet.largest("drawn", "energy that the bank has to give", {"no panels": need})
-    else:
-        back = sheet.work(
-            "sun",
-            "energy that comes back out of a dull day's sun",
-            eq.energy_back,
-            energy=dull,
-            nominal=known.bank("nominal_voltage"),
-            voltage=known.bank("charging.voltage"),
-            efficiency=spec.typical(sheet, "coulombic", "share of the charge that comes back out"),
-        )
-        drawn = sheet.work(
-            "drawn", "energy that the bank has to give on a dull day", eq.net_need, need=need, sun=back
-        )
-    usable, nominal = known.bank("usable_energy"), known.bank("nominal_voltage")
-    sheet.work(
-        "depth",
-        "share of its charge that a day takes",
-        eq.depth_of,
-        shown="%",
-        energy=drawn,
-        charge=known.bank("capacity_now"),
-        voltage=nominal,
+        says = "no panels" if spec.build.solar is None else "panels not known yet, so not counted"
+        return sheet.largest("drawn", "energy that the bank has to give", {says: need})
+    sun = sheet.work(
+        "sun", "energy that comes back out of a dull day's sun", eq.energy_back, energy=dull,
+        nominal=known.bank("nominal_voltage"), voltage=known.bank("charging.voltage"),
+        efficiency=spec.typical(sheet, "coulombic", "share of the charge that comes back out"),
+    )  # fmt: skip
+    return sheet.work(
+        "drawn", "energy that the bank has to give on a dull day", eq.net_need, need=need, sun=sun
     )
+
+
+def _lead(spec: Spec, known: Known, sheet: Worksheet) -> None:
+    """The depth of a day in a lead-acid bank."""
     if not spec.lithium:
         sheet.largest(
-            "depth_of_lead",
-            "share of a lead-acid bank that a day takes",
-            {"a day": sheet.figures()["battery.day.depth"]},
-            shown="%",
-        )
-    sheet.work(
-        "wanted_capacity",
-        "rated capacity that the day asks for",
-        eq.capacity_wanted,
-        energy=drawn,
-        margin=sheet.given(spec.bank["margin"]),
-        voltage=nominal,
-        share=known.bank("usable_share"),
-        temperature=known.bank("temperature_factor"),
-        age=sheet.given(spec.bank["age"]),
-    )
-    if float(drawn) > 0:
-        sheet.work("days", "days it lasts with nothing coming in", eq.days_on, usable=usable, need=need)
+            "depth", "share of a lead-acid bank that a day takes",
+            {"a day": known.bank("day.energy.depth")}, shown="%",
+        )  # fmt: skip
 
 
 def _load(spec: Spec, known: Known, sheet: Worksheet) -> None:
@@ -149,7 +143,7 @@ def _life(spec: Spec, known: Known, sheet: Worksheet) -> None:
     if not rows:
         sheet.note("Cycles of lithium iron phosphate depend on its maker, its heat and how full it is kept.")
         return
-    depth = known.bank("day.depth")
+    depth = known.bank("day.energy.depth")
     if float(depth) <= 0:
         return
     two = [row for row in data.table("battery/cycles") if row["chemistry"] == "AGM"]

@@ -45,7 +45,7 @@ def _stages(spec: Spec, known: Known, sheet: Worksheet) -> _Stages:
         "taken",
         "charge that a day takes",
         eq.charge_of,
-        energy=known.bank("day.need"),
+        energy=known.bank("day.energy.need"),
         voltage=known.bank("nominal_voltage"),
     )
     missing = sheet.smallest(
@@ -128,7 +128,7 @@ def _sun(stages: _Stages, known: Known, sheet: Worksheet) -> None:
         "sun_days",
         "such days of sun for a day's energy",
         eq.days_on,
-        usable=known.bank("day.need"),
+        usable=known.bank("day.energy.need"),
         need=back,
     )
 
@@ -150,7 +150,7 @@ def _back(spec: Spec, stages: _Stages, known: Known, sheet: Worksheet) -> None:
                 voltage=known.bank("nominal_voltage"),
             )
         )
-    sun = known.maybe("battery.day.sun")
+    sun = known.maybe("battery.day.energy.sun")
     if sun is not None:
         energies.append(sun)
     if not energies:
