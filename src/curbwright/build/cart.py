@@ -12,6 +12,7 @@ from curbwright.build.balance import TowVehicle, Trailer
 from curbwright.build.battery import Bank
 from curbwright.build.circuits import Basis, Circuit, Electrical
 from curbwright.build.fit import Item, Person, Shell
+from curbwright.build.gas import Gas
 from curbwright.build.part import (
     Altitude,
     ArealMass,
@@ -146,6 +147,7 @@ class Build(Part):
     electrical: Electrical = asks("the wiring as a whole", default=Electrical())
     battery: Bank | None = asks("the batteries that run it")
     solar: Solar | None = asks("the panels that charge them")
+    gas: Gas = asks("bottles, regulator and gas pipe", default=Gas())
     people: dict[str, Person] = asks("who works aboard", default={})
     pitch: Pitch = asks("where it stands", default=Pitch())
     menu: dict[str, MenuItem] = asks("what is sold", default={})

@@ -155,6 +155,16 @@ def stored_heat(*, capacity: JoulesPerKelvin, ambient: Kelvins, liquid: Kelvins)
     return capacity * (ambient - liquid)
 
 
+@equation("bottle-heat-balance:evaporation", uncited=True)
+def evaporation_heat(draw: KilogramsPerSecond, latent: JoulesPerKilogram) -> Watts:
+    """Heat that evaporating a draw of gas takes from the liquid and the air.
+
+    >>> evaporation_heat(draw=0.0005, latent=400000.0)
+    200.0
+    """
+    return draw * latent
+
+
 @equation("bottle-heat-balance:rate", uncited=True)
 def cooling_rate(
     *, heat: Watts, draw: KilogramsPerSecond, latent: JoulesPerKilogram, capacity: JoulesPerKelvin
@@ -211,3 +221,55 @@ def square_of_miss(stated: Watts, worked: Watts) -> Number:
     0.01
     """
     return (worked / stated - 1) ** 2
+
+
+@equation("cfr-29-1910-110:(b)(19), by weight", uncited=True)
+def filling_of(charge: Kilograms, water_capacity: Kilograms) -> Number:
+    """Propane in a full bottle over the water it holds, by mass.
+
+    >>> filling_of(charge=8.0, water_capacity=20.0)
+    0.4
+    """
+    return charge / water_capacity
+
+
+@equation("bottle-heat-balance:open together, each gives by its wetted wall", uncited=True)
+def part_of_draw(
+    *, draw: KilogramsPerSecond, area: SquareMetres, all_areas: SquareMetres
+) -> KilogramsPerSecond:
+    """Gas drawn from one of several bottles that stand open together.
+
+    >>> part_of_draw(draw=0.0006, area=0.2, all_areas=0.6)
+    0.0002
+    """
+    return draw * area / all_areas
+
+
+@equation("trade-practice:wind, rain and frost change it by so much", uncited=True)
+def film_times(film: WattsPerSquareMetreKelvin, times: Number) -> WattsPerSquareMetreKelvin:
+    """Heat that the air brings for an area and a degree, at one end of what is seen.
+
+    >>> film_times(film=10.0, times=1.5)
+    15.0
+    """
+    return film * times
+
+
+@equation("trade-practice:a bottle may begin the day part full", uncited=True)
+def part_filled(charge: Kilograms, filled: Number) -> Kilograms:
+    """Gas in a bottle when the day begins.
+
+    >>> part_filled(charge=9.0, filled=0.5)
+    4.5
+    """
+    return charge * filled
+
+
+@equation("propane-vaporisation-table:scaled by wetted wall", uncited=True)
+def scaled_by_wall(*, draw: Watts, area: SquareMetres, of_area: SquareMetres) -> Watts:
+    """Draw of one bottle from that of another, by the walls that their liquids wet.
+
+    >>> scaled_by_wall(draw=30000.0, area=0.3, of_area=0.9)
+    10000.0
+    """
+    return draw * area / of_area
