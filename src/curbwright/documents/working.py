@@ -62,13 +62,13 @@ def working_lines(figure: Figure, system: str, steps: int | None = None) -> Iter
 def _steps(figure: Figure, most: int | None) -> tuple[list[Figure], int]:
     """The worked figures below one, level by level, and how many lie deeper than ``most`` levels."""
     found: list[Figure] = []
-    deeper, seen, level, depth = 0, {id(figure)}, [figure], 0
+    deeper, seen, level, depth = 0, {figure.id}, [figure], 0
     while level:
         depth += 1
         below: list[Figure] = []
         for one in (each for upper in level for each in inputs_of(upper)):
-            if id(one) not in seen and not isinstance(one.origin, Given | Tabled):
-                seen.add(id(one))
+            if one.id not in seen and not isinstance(one.origin, Given | Tabled):
+                seen.add(one.id)
                 below.append(one)
         if most is None or depth <= most:
             found += below
@@ -81,7 +81,7 @@ def _steps(figure: Figure, most: int | None) -> tuple[list[Figure], int]:
 def _leaves(steps: list[Figure]) -> dict[str, list[Figure]]:
     """What steps take from the build file, what is assumed, what is tabled: each once, in the order met."""
     leaves = {
-        id(one): one for step in steps for one in inputs_of(step) if isinstance(one.origin, Given | Tabled)
+        one.id: one for step in steps for one in inputs_of(step) if isinstance(one.origin, Given | Tabled)
     }
     given = [one for one in leaves.values() if isinstance(one.origin, Given)]
     return {
