@@ -13,12 +13,21 @@ Amperes = Annotated[Measure, Reads("current", most="2000 A")]
 Volts = Annotated[Measure, Reads("voltage", most="600 V")]
 WireSize = Annotated[Measure, Reads("wire_size")]
 Temperature = Annotated[Measure, Reads("temperature", least="-40 F", most="250 F")]
+Far = Annotated[Measure, Reads("length", most="1000 ft")]
 Number = Annotated[Measure, Reads("number", least="0", most="1000")]
 
 Basis = Literal["none", "general", "551", "552", "525"]
 Bus = Literal["12 V", "120 V inverter", "120 V shore"]
 FuseType = Literal[
-    "blade", "bolt-down mini", "bolt-down mega", "ANL", "terminal-post", "class T", "DC breaker", "AC breaker"
+    "blade",
+    "bolt-down mini",
+    "bolt-down mega",
+    "ANL",
+    "terminal-post",
+    "DC cartridge",
+    "class T",
+    "DC breaker",
+    "AC breaker",
 ]
 Heat = Literal["60 C", "75 C", "90 C", "105 C"]
 PLACES = ("battery", "12 V bus", "120 V panel", "shore inlet", "tow plug")
@@ -134,7 +143,7 @@ class Shore(Part):
     rating: Amperes | None = asks("rating of the inlet and its main breaker")
     voltage: Volts | None = asks("voltage between its two wires", default="120 V", how="practice")
     cord_wire: WireSize | None = asks("wire size of the cord", shown="AWG")
-    cord_length: Length | None = asks("length of the cord, with any extension")
+    cord_length: Far | None = asks("length of the cord, with any extension")
     transfers: bool = asks("the inverter's loads move to shore power while it is there", default=False)
 
     def _label(self) -> str:
@@ -156,7 +165,7 @@ class Generator(Part):
     )
     air: Temperature | None = asks("air on a hot day", default="77 F", how="convention")
     sound_power: Number | None = asks("sound power level on its plate, in dB")
-    listener: Length | None = asks("distance to the nearest ear that counts")
+    listener: Far | None = asks("distance to the nearest ear that counts")
     noise_limit: Number | None = asks("most that may be heard there, in dB")
 
     def _label(self) -> str:

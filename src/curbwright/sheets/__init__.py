@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from curbwright.build.cart import Build
@@ -29,6 +29,7 @@ def work(build: Build) -> Worksheets:
     """Work out every sheet of a build; a later sheet may take figures of those before it."""
     from curbwright.sheets.balance import balance_sheet
     from curbwright.sheets.battery import battery_day_sheet, battery_sheet
+    from curbwright.sheets.circuits import circuits_sheet
     from curbwright.sheets.cold import cold_sheet
     from curbwright.sheets.fit import fit_sheet
     from curbwright.sheets.gas import gas_sheet
@@ -37,7 +38,7 @@ def work(build: Build) -> Worksheets:
     placing = place(build)
     sheets: list[Worksheet] = []
     figures: dict[str, Figure] = {}
-    for worked in (
+    in_order: tuple[Callable[[], Worksheet], ...] = (
         lambda: placing.sheet,
         lambda: balance_sheet(build, placing),
         lambda: fit_sheet(build, placing),
@@ -45,8 +46,10 @@ def work(build: Build) -> Worksheets:
         lambda: gas_sheet(build, placing),
         lambda: battery_sheet(build, placing),
         lambda: solar_sheet(build, placing, figures),
+        lambda: circuits_sheet(build, placing, figures),
         lambda: battery_day_sheet(build, figures),
-    ):
+    )
+    for worked in in_order:
         sheets.append(worked())
         figures.update(sheets[-1].figures())
     gaps = [gap for sheet in sheets for gap in sheet.all_gaps()]

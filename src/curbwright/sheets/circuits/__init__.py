@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from curbwright.build.cart import Build
+from curbwright.errors import MissingInput
 from curbwright.figures import Figure, Worksheet
+from curbwright.sheets.battery.spec import Spec
 from curbwright.sheets.circuits import demand, generator, inverter, lamps, loads, mains, sources
 from curbwright.sheets.circuits.currents import Fed
 from curbwright.sheets.circuits.faults import main_fuses
@@ -41,14 +43,16 @@ def work_circuits(build: Build, figures: Mapping[str, Figure]) -> Wired:
     if not _is_wired(build):
         sheet.note(NOTHING)
         return Wired(sheet, None)
-    wiring = Wiring(build, figures, constants(sheet.section("constants", "taken from practice and tables")))
+    known = constants(sheet.section("constants", "taken from practice and tables"))
+    wiring = Wiring(build, figures, known, is_lithium(build))
     wired = Wired(sheet, wiring)
     _loads(wired, wiring)
     _wires(wired, wiring)
     parts: dict[str, tuple[str, Callable[[Worksheet], None]]] = {
         "source": ("a fuse at every source", lambda part: sources.sources(wiring, part)),
-        "tow_lead": ("from the tow vehicle", lambda part: sources.tow_lead(wiring, is_lithium(wiring), part)),
+        "tow_lead": ("from the tow vehicle", lambda part: sources.tow_lead(wiring, part)),
         "feed": ("what feeds each thing", lambda part: sources.served(wiring, part)),
+        "place": ("the bus and the panel", lambda part: sources.places(wiring, part)),
         "shore": ("shore power", lambda part: mains.shore(wiring, lambda: _complete(wired), part)),
         "gfci": ("ground-fault protection", lambda part: mains.receptacles(wiring, part)),
         "bonds": ("neutral to ground", lambda part: mains.bonds(wiring, part)),
@@ -106,8 +110,11 @@ def _complete(wired: Wired) -> dict[str, loads.Load]:
     return wired.loads
 
 
-def is_lithium(wiring: Wiring) -> bool | None:
+def is_lithium(build: Build) -> bool | None:
     """Whether the bank is lithium iron phosphate, or None where that is not told."""
-    items = [item for item in wiring.build.items.values() if item.kind == "battery"]
-    liked = [item.like or "" for item in items]
-    return any("lfp" in like for like in liked) if any(liked) else None
+    if build.battery is None:
+        return None
+    try:
+        return Spec(build, build.battery).lithium
+    except MissingInput:
+        return None

@@ -51,6 +51,8 @@ def fault(wiring: Wiring, name: str, above: Sequence[Figure], rating: Figure, sh
         found.at_fuse = _further(
             wiring, "at_fuse", f"{circuit.name}: fault current at its fuse", above, sheet
         )
+        asked = _enough(wiring, "the fault current", found.at_fuse, sheet)
+        sheet.smallest("asked", f"{circuit.name}: interrupt rating asked of its fuse", asked)
     with sheet.attempt():
         row = _type(circuit.fuse_type, f"{circuit.path}.fuse_type", circuit.name)
         found.interrupt = sheet.tabled(
@@ -64,6 +66,17 @@ def fault(wiring: Wiring, name: str, above: Sequence[Figure], rating: Figure, sh
                 current=found.at_fuse, time=found.clearing,
             )  # fmt: skip
     return found
+
+
+def _enough(wiring: Wiring, says: str, current: Figure, sheet: Worksheet) -> dict[str, Figure]:
+    """What is asked of a fuse: a current, or what the marine rule takes as enough beside any lithium bank."""
+    cases = {says: current}
+    if wiring.lithium:
+        cases["a 20 kA device"] = sheet.tabled(
+            "enough", "interrupt rating that is enough beside any lithium bank", 20000.0, "A",
+            source="marine-interrupt-lithium", row="where its own figure is over 10 kA",
+        )  # fmt: skip
+    return cases
 
 
 def _clearing(found: Fault, row: Mapping[str, str], rating: Figure, sheet: Worksheet) -> Figure:
@@ -88,8 +101,13 @@ def main_fuses(wiring: Wiring, faults: Mapping[str, Fault], sheet: Worksheet) ->
             continue
         below = sheet.section(name, f"{circuit.name}: fuse at the battery")
         with below.attempt():
-            below.work("wanted", f"{circuit.name}: interrupt rating wanted", eq.interrupt_wanted,
-                       fault_current=one.at_fuse)  # fmt: skip
+            over = below.work("over", f"{circuit.name}: its fault current and a quarter", eq.interrupt_wanted,
+                              fault_current=one.at_fuse)  # fmt: skip
+            below.smallest(
+                "wanted",
+                f"{circuit.name}: interrupt rating wanted",
+                _enough(wiring, "a quarter over", over, below),
+            )
             if one.interrupt is None:
                 raise MissingInput(f"{circuit.path}.fuse_type", f"{circuit.name}: kind of fuse not given")
             below.largest("interrupt", f"{circuit.name}: what its fuse can break",

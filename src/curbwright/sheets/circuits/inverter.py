@@ -73,6 +73,8 @@ def carried(
     running, drawn = _all_running(on, known, sheet)
     energy = _day(wiring, on, known, sheet)
     _starts(on, running, sheet)
+    with sheet.attempt():
+        sheet.given(section["surge"])
     if section.wave is not None:
         motors = [load for load in on.values() if float(load.multiple) > 1]
         rough = 1.0 if section.wave == "modified" and motors else 0.0

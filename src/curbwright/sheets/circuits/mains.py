@@ -178,9 +178,9 @@ def basis(wiring: Wiring, sheet: Worksheet) -> None:
             if not wiring.applies(rows):
                 continue
             for field in fields:
-                below.largest(
-                    field, str(electrical[field].name), {"as given": below.given(electrical[field])}
-                )
+                with below.attempt():
+                    given = below.given(electrical[field])
+                    below.largest(field, given.name, {"as given": given}, shown=given.shown)
 
 
 def plan_approval(wiring: Wiring, sheet: Worksheet) -> None:

@@ -85,7 +85,7 @@ def _distance(circuit: Circuit, field: str, node: str, sheet: Worksheet) -> None
     sheet.largest(id, name, {"as given": sheet.given(circuit[field])})
 
 
-def tow_lead(wiring: Wiring, lithium: bool | None, sheet: Worksheet) -> None:
+def tow_lead(wiring: Wiring, sheet: Worksheet) -> None:
     """Write, for every circuit from the tow plug, whether it is tied straight to a lithium bank."""
     for name, circuit in wiring.circuits.items():
         if wiring.node(circuit.supply) != "tow plug":
@@ -93,11 +93,12 @@ def tow_lead(wiring: Wiring, lithium: bool | None, sheet: Worksheet) -> None:
         below = sheet.section(name, f"{circuit.name}: from the tow vehicle")
         with below.attempt():
             straight = not {"battery", "12 V bus"}.isdisjoint(wiring.ends(circuit))
-            if straight and lithium is None:
+            tied = 1.0 if straight and wiring.lithium else 0.0
+            if straight and wiring.lithium is None:
                 raise MissingInput("battery.chemistry", "the chemistry of the bank is not given")
             below.choice(
                 "straight", f"{circuit.name}: lithium bank tied straight to the tow vehicle",
-                1.0 if straight and lithium else 0.0, f"{circuit.path}.feeds", ", ".join(circuit.feeds),
+                tied, f"{circuit.path}.feeds", ", ".join(circuit.feeds),
             )  # fmt: skip
             if circuit.current is not None:
                 below.largest("current", f"{circuit.name}: through the connector",
@@ -126,3 +127,20 @@ def served(wiring: Wiring, sheet: Worksheet) -> None:
                 f"items.{key}.electric.bus",
                 ", ".join(one.name for one in feeding) or "none",
             )
+
+
+def places(wiring: Wiring, sheet: Worksheet) -> None:
+    """Write, for the bus and the panel where circuits start, how many other circuits feed them."""
+    for place in _HOLDS_FUSES:
+        starting = [one for one in wiring.circuits.values() if wiring.node(one.supply) == place]
+        if not starting:
+            continue
+        feeding = [
+            one for one in wiring.circuits.values()
+            if place in wiring.ends(one) and wiring.node(one.supply) != place
+        ]  # fmt: skip
+        below = sheet.section(place.replace(" ", "_").lower(), f"the {place}")
+        below.choice(
+            "feeds", f"circuits that feed the {place}", float(len(feeding)), "circuits",
+            ", ".join(one.name for one in feeding) or "none",
+        )  # fmt: skip

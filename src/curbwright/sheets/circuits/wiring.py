@@ -42,6 +42,8 @@ class Wiring:
     build: Build
     figures: Mapping[str, Figure]
     constants: Constants
+    lithium: bool | None
+    """Whether the bank is lithium iron phosphate; None where that is not told."""
     circuits: Mapping[str, Circuit] = field(init=False)
 
     def __post_init__(self) -> None:
