@@ -10,7 +10,7 @@ from pydantic.fields import FieldInfo
 
 from curbwright import sources
 from curbwright.build.cart import Build
-from curbwright.build.part import Part, Reads
+from curbwright.build.part import Part, Reads, ReadsRows
 from curbwright.units import KINDS, Measure
 
 INTRODUCTION = """\
@@ -88,6 +88,10 @@ def _is_table(annotation: Any) -> bool:
     return get_origin(annotation) is dict or any(_is_table(one) for one in get_args(annotation))
 
 
+def _is_list(annotation: Any) -> bool:
+    return get_origin(annotation) is list or any(_is_list(one) for one in get_args(annotation))
+
+
 def _about(part: type[Part]) -> list[str]:
     """The paragraphs of a section's docstring, without its own path."""
     first, *more = (" ".join(text.split()) for text in (part.__doc__ or "").split("\n\n"))
@@ -130,6 +134,9 @@ def _written(part: type[Part], field: str) -> str:
             return f"{KINDS[kind].says}, in {part.declared(field)['shown']}{_band(info)}"
         example = info.default if isinstance(info.default, str) else KINDS[kind].example
         return f'{KINDS[kind].says}: `"{example}"`{_band(info)}'
+    rows = next((mark for mark in _marks(info) if isinstance(mark, ReadsRows)), None)
+    if rows is not None:
+        return f"a list of up to {rows.most} rows: `[{rows.example}, ...]`"
     choices = list(_choices(info.annotation))
     if choices:
         listed = ", ".join(f'`"{word}"`' for word in choices)
@@ -137,7 +144,9 @@ def _written(part: type[Part], field: str) -> str:
     plain = {one for one in (info.annotation, *_marks(info)) if one in (bool, int)}
     if bool in plain:
         return "`true` or `false`"
-    return f"a whole number{_band(info)}" if int in plain else "words in quotes"
+    if int in plain:
+        return f"a whole number{_band(info)}"
+    return "a list of words in quotes" if _is_list(info.annotation) else "words in quotes"
 
 
 def _band(info: FieldInfo) -> str:

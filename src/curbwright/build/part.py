@@ -180,7 +180,10 @@ class Part(BaseModel):
         path = f"{self._path}.{field}.{row}.{column}" if self._path else f"{field}.{row}.{column}"
         name = f"{self._label()}: {says}" if self._label() else says
         shown = "%" if value.kind == "share" else KINDS[value.kind].shown
-        return Entry(float(value), name, KINDS[value.kind].unit, path, value.text, shown=shown)
+        how, source = self._filled.get(field, ("", ""))
+        assumed = field in self._filled
+        unit = KINDS[value.kind].unit
+        return Entry(float(value), name, unit, path, value.text, how, assumed, source, shown)
 
     def _label(self) -> str:
         """What a line about this section starts with; nothing for sections that exist once."""
