@@ -114,7 +114,7 @@ def show(file: str, id: str, steps: int | None) -> None:
 @FILE
 @click.option("-o", "--out", "folder", required=True, help="The folder to write to; made if need be.")
 def draw(file: str, folder: str) -> None:
-    """Draw the cart in FILE to scale: floor plan and curb-side elevation, as SVG and DXF."""
+    """Draw the cart in FILE: floor plan and curb-side elevation to scale, gas isometric, as SVG and DXF."""
     build = _read(file, False)
     from curbwright.drawings.drawing_set import draw as drawn
     from curbwright.sheets import work

@@ -122,7 +122,7 @@ class Item(Part):
     capacity: Volume | None = asks("full volume of a tank")
     charge: Mass | None = asks("fuel in a full bottle")
     stock: Mass | None = asks("food and goods kept in it when ready for the road")
-    gas_input: Power | None = asks("gas it burns with every burner full on", shown="BTU/h")
+    gas_input: Power | None = asks("gas it burns with every burner full on", shown="BTU/h|kW")
     front_clear: Length | None = asks("clear floor needed in front of it to work")
     opens: Literal["door", "drawer", "lid", "none"] = asks("what opens on it", default="none")
     swing: Length | None = asks("how far its door or drawer reaches out of its face, open")

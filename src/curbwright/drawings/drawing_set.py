@@ -7,6 +7,7 @@ from pathlib import Path
 from curbwright.drawings.backends import svg
 from curbwright.drawings.cart_parts import schedule
 from curbwright.drawings.elevation import curb_elevation
+from curbwright.drawings.gas_isometric import gas_isometric, gas_notes
 from curbwright.drawings.paper import paper
 from curbwright.drawings.plan import plan
 from curbwright.drawings.sheet import Page, Sheet, compose
@@ -20,11 +21,14 @@ READABLE = 24.0
 
 
 def pages(sheets: Worksheets) -> tuple[Page, ...]:
-    """Return the sheets of the set: the floor plan with its equipment, and the curb-side elevation."""
-    return (
+    """Return the sheets of the set: floor plan with equipment, curb-side elevation, gas where it is piped."""
+    wanted = [
         Page("Floor plan and equipment", (plan(sheets),), schedule(sheets), "EQUIPMENT"),
         Page("Curb-side elevation", (curb_elevation(sheets),)),
-    )
+    ]
+    if sheets.build.gas.sections:
+        wanted.append(Page("Gas isometric", (gas_isometric(sheets),), gas_notes(sheets), "GAS"))
+    return tuple(wanted)
 
 
 def drawing_set(sheets: Worksheets) -> tuple[Sheet, ...]:
