@@ -3,7 +3,7 @@ import re
 import pytest
 from numpy import pi  # noqa: I001
 
-from curbwright.equations import balance
+from curbwright.equations import balance, gas
 from curbwright.figures import Worksheet, card_of, equation
 from curbwright.figures.printing import line, shown, words, working
 from curbwright.quantities import Metres, Number, Seconds
@@ -107,3 +107,20 @@ def test_a_schedule_prints_a_row_for_each_label(system):
     text = "\n".join(line(made["moments"], system))
     assert "stove" in text
     assert "sink" in text
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+def test_times_of_day_print_as_such_in_a_schedule(system):
+    on = Worksheet("one", "One")
+    rows = {
+        f"hour {hour}": {
+            "load": on.given(entry(f"a.load_{hour}", 100.0, "W")),
+            "start": on.tabled(f"start_{hour}", "start", hour * 3600.0, "s", source="convention", shown="clock"),
+            "end": on.tabled(f"end_{hour}", "end", hour * 3600.0 + 1800, "s", source="convention", shown="clock"),
+        }
+        for hour in (9, 10)
+    }  # fmt: skip
+    text = "\n".join(line(on.schedule("energy", "energy", gas.energy_over, rows), system))
+    assert "09:00" in text
+    assert "10:30" in text
+    assert "540" not in text

@@ -144,7 +144,7 @@ def _column(head: str, figures: list[Figure], system: str) -> list[str]:
     """A column of a schedule: its head on two lines, with the unit of its largest figure, and the figures."""
     largest = max(figures, key=lambda one: abs(float(one)), default=None)
     above, _, title = head.replace("_", " ").rpartition(" ")
-    if largest is None or largest.unit in ("K", "USD"):
+    if largest is None or largest.unit in ("K", "USD") or largest.shown == "clock":
         return [above, title, *(shown(one, system) for one in figures)]
     unit = units.shown_number(
         float(largest), largest.unit, system=system, shown=largest.shown, digits=DIGITS

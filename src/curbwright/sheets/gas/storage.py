@@ -19,6 +19,8 @@ def storage(build: Build, things: Things, constants: Constants, top: Worksheet) 
         charges = [top.given(one.item["charge"]) for one in things.aboard.values()]
         top.total("aboard", "propane aboard, every bottle full, spare ones included", charges)
         top.given(build.gas["place_limit"])
+        for row in data.table("gas/place_limits"):
+            top.note(f"Propane aboard, {row['place']}: {row['most']}, {row['says']} ({row['how']}).")
     filled = top.section("filling", "how full each bottle may be")
     fillings: dict[str, Figure] = {}
     for key, thing in things.aboard.items():
