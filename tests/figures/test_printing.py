@@ -111,15 +111,14 @@ def test_a_schedule_prints_a_row_for_each_label(system):
 
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_times_of_day_print_as_such_in_a_schedule(system):
-    on = Worksheet("one", "One")
-    rows = {
-        f"hour {hour}": {
-            "load": on.given(entry(f"a.load_{hour}", 100.0, "W")),
-            "start": on.tabled(f"start_{hour}", "start", hour * 3600.0, "s", source="convention", shown="clock"),
-            "end": on.tabled(f"end_{hour}", "end", hour * 3600.0 + 1800, "s", source="convention", shown="clock"),
-        }
-        for hour in (9, 10)
-    }  # fmt: skip
+    on, rows = Worksheet("one", "One"), {}
+    for hour in (9, 10):
+        start, end = (
+            on.tabled(f"{word}_{hour}", word, at * 3600.0, "s", source="convention", shown="clock")
+            for word, at in (("start", hour), ("end", hour + 0.5))
+        )
+        load = on.given(entry(f"a.load_{hour}", 100.0, "W"))
+        rows[f"hour {hour}"] = {"load": load, "start": start, "end": end}
     text = "\n".join(line(on.schedule("energy", "energy", gas.energy_over, rows), system))
     assert "09:00" in text
     assert "10:30" in text
