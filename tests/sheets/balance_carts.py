@@ -42,6 +42,7 @@ PLAIN = dedent("""
     ball_on_vehicle = "50 mm"
     ball_rating = "1000 kg"
     chain_rating = "1000 kg"
+    chain_count = 2
 
     [trailer.brakes]
     kind = "electric"

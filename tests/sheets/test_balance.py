@@ -137,6 +137,8 @@ def test_a_soft_tire_carries_less() -> None:
         'rating = "600 kg"', 'rating = "600 kg"\nrated_pressure = "450 kPa"\npressure = "300 kPa"'
     )
     assert figure(soft, "tires.rating") == pytest.approx(600 * (300 / 450) ** 0.58)
+    unknown = finding(changed(soft, rated_pressure=""), "towing.tire_rating")
+    assert (unknown.verdict, unknown.missing) == ("cannot tell", ("trailer.tires.rated_pressure",))
 
 
 def test_the_window_of_the_tongue() -> None:
@@ -165,6 +167,13 @@ def test_brakes_are_asked_for_by_state_and_by_practice() -> None:
 def test_a_ball_of_another_size_fails() -> None:
     assert finding(PLAIN, "towing.ball_size").verdict == "pass"
     assert finding(changed(PLAIN, ball_on_vehicle='"1 7/8 in"'), "towing.ball_size").verdict == "fail"
+    assert finding(changed(PLAIN, ball_on_vehicle=""), "towing.ball_size").verdict == "cannot tell"
+
+
+def test_chains_are_counted_not_assumed() -> None:
+    assert finding(PLAIN, "towing.chain_count").verdict == "pass"
+    assert finding(changed(PLAIN, chain_count="1"), "towing.chain_count").verdict == "fail"
+    assert finding(changed(PLAIN, chain_count=""), "towing.chain_count").verdict == "cannot tell"
 
 
 def test_something_without_a_mass_leaves_the_whole_roll_up_untold() -> None:
@@ -188,13 +197,16 @@ def test_the_axle_can_be_put_for_a_wanted_share() -> None:
     assert figure(PLAIN.replace('back = "2 m"', f'back = "{best} m"'), "tongue_share") == pytest.approx(0.125)
 
 
-def test_a_torsion_tandem_loads_its_rear_axle_with_the_nose_high() -> None:
+def test_a_torsion_tandem_loads_one_axle_more_with_the_nose_high_or_low() -> None:
     tandem = PLAIN.replace('track = "1.8 m"', 'track = "1.8 m"\ncount = 2\nspacing = "0.8 m"')
     leaf = figure(tandem, "axles.each")
     assert leaf == pytest.approx(1540 / 3 / 2)
-    torsion = tandem.replace("count = 2", 'count = 2\nsuspension = "torsion"\nspring_rate = "100 kN/m"')
-    tilt = eq.tandem_rear_shift(stiffness=100e3, hitch_high=0.0508, spacing=0.8, axle=3.0) / 9.80665
-    assert figure(torsion, "axles.each") == pytest.approx(leaf + tilt)
+    torsion = tandem.replace("\ncount = 2", '\ncount = 2\nsuspension = "torsion"\nspring_rate = "100 kN/m"')
+    # 100e3 x 0.0508 x 0.4 / (3^2 + 0.4^2) = 221.834 N/m; levers 3 - 0.4 to the rear, 3 + 0.4 to the front.
+    rear, front = 221.834 * 2.6 / 9.80665, 221.834 * 3.4 / 9.80665
+    assert figure(torsion, "axles.road_ready_nose_high") == pytest.approx(leaf + rear, abs=1e-3)
+    assert figure(torsion, "axles.road_ready_nose_low") == pytest.approx(leaf + front, abs=1e-3)
+    assert figure(torsion, "axles.each") == figure(torsion, "axles.road_ready_nose_low")
 
 
 def test_the_spread_agrees_with_drawing_every_mass_at_random() -> None:

@@ -65,10 +65,10 @@ class Coupler(Part):
 
     rating: Mass | None = asks("gross trailer mass the coupler is rated for")
     ball: Length | None = asks("ball diameter the coupler is made for")
-    ball_on_vehicle: Length | None = asks("ball diameter on the tow vehicle; left out: the same")
+    ball_on_vehicle: Length | None = asks("ball diameter on the tow vehicle")
     ball_rating: Mass | None = asks("gross trailer mass stamped on the ball")
     chain_rating: Mass | None = asks("least breaking load of one safety chain")
-    chain_count: Count = asks("number of safety chains", default=2)
+    chain_count: Count | None = asks("number of safety chains")
 
 
 class Brakes(Part):

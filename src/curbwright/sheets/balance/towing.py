@@ -57,44 +57,48 @@ def _axles(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
 def _tilted(
     build: Build, towed: dict[str, Towed], axle: Figure, each: dict[str, Figure], sheet: Worksheet
 ) -> dict[str, Figure]:
-    """The rear axle of a torsion tandem with the hitch two inches above level ride."""
+    """The axle of a torsion tandem that gains load with the hitch two inches above or below level ride."""
     running = build.trailer.axle
-    high = sheet.tabled(
-        "hitch_high",
-        "hitch above level ride",
-        0.0508,
-        "m",
-        source="trade-practice",
-        row="2 in out of level happens",
-    )
     rate, spacing = sheet.given(running["spring_rate"]), sheet.given(running["spacing"])
-    shift = sheet.work(
-        "rear_shift",
-        "moved onto the rear axle",
-        eq.tandem_rear_shift,
-        stiffness=rate,
-        hitch_high=high,
-        spacing=spacing,
-        axle=axle,
-    )
     gravity = gravity_on(sheet)
-    moved = sheet.work(
-        "rear_shift_mass",
-        "moved onto the rear axle, as a scale shows it",
-        eq.weighs,
-        force=shift,
-        gravity=gravity,
-    )
-    return {
-        f"{one.case.name}, nose 2 in high": sheet.work(
-            f"{key}_tilted",
-            f"rear axle, nose high, {one.case.name}",
-            eq.axle_with_shift,
-            load=each[one.case.name],
-            shift=moved,
+    tilted: dict[str, Figure] = {}
+    for end, nose, off, shift_of in (
+        ("rear", "high", 0.0508, eq.tandem_rear_shift),
+        ("front", "low", -0.0508, eq.tandem_front_shift),
+    ):
+        hitch = sheet.tabled(
+            f"hitch_{nose}",
+            f"hitch above level ride, nose {nose}",
+            off,
+            "m",
+            source="trade-practice",
+            row="2 in out of level happens",
         )
-        for key, one in towed.items()
-    }
+        shift = sheet.work(
+            f"{end}_shift",
+            f"moved onto the {end} axle, nose {nose}",
+            shift_of,
+            stiffness=rate,
+            hitch_high=hitch,
+            spacing=spacing,
+            axle=axle,
+        )
+        moved = sheet.work(
+            f"{end}_shift_mass",
+            f"moved onto the {end} axle, as a scale shows it",
+            eq.weighs,
+            force=shift,
+            gravity=gravity,
+        )
+        for key, one in towed.items():
+            tilted[f"{one.case.name}, nose 2 in {nose}"] = sheet.work(
+                f"{key}_nose_{nose}",
+                f"{end} axle, nose {nose}, {one.case.name}",
+                eq.axle_with_shift,
+                load=each[one.case.name],
+                shift=moved,
+            )
+    return tilted
 
 
 def gravity_on(sheet: Worksheet) -> Figure:
@@ -158,11 +162,7 @@ def _tires(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet
 def _tire_rating(build: Build, sheet: Worksheet) -> Figure:
     tires = build.trailer.tires
     rating = sheet.given(tires["rating"])
-    if (
-        tires.pressure is not None
-        and tires.rated_pressure is not None
-        and tires.pressure < tires.rated_pressure
-    ):
+    if tires.pressure is not None and sheet.given(tires["pressure"]) < sheet.given(tires["rated_pressure"]):
         exponent = sheet.tabled(
             "exponent",
             "how tire load falls with pressure",
@@ -208,12 +208,9 @@ def _coupling(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksh
     }
     if ratings:
         sheet.smallest("rating", "lowest rating of coupler, ball and chain given", ratings)
-    for field in ("rating", "ball_rating", "chain_rating", "ball"):
+    for field in ("rating", "ball_rating", "chain_rating", "ball", "ball_on_vehicle", "chain_count"):
         with sheet.attempt():
             sheet.given(coupler[field])
-    if coupler.ball_on_vehicle is not None:
-        sheet.given(coupler["ball_on_vehicle"])
-    sheet.given(coupler["chain_count"])
 
 
 def _hitch_class(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
@@ -281,7 +278,7 @@ def _brakes(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Workshee
     if state is None:
         raise MissingInput("place.state", "the state whose road rules apply is not given")
     found = {
-        f"list {row['source'][-1]}": row
+        row["source"].replace("-", " "): row
         for row in data.table("towing/brake_thresholds")
         if row["state"] == state and row["gross_from"]
     }
