@@ -256,6 +256,14 @@ def test_at_the_tipping_speed_the_wind_balances_the_weight() -> None:
     assert overturning(tips) == pytest.approx(resisting)
 
 
+def test_what_holds_against_wind_is_the_roll_threshold_with_the_ball_on_the_ground() -> None:
+    place = {"track": 1.8, "across": -0.06, "centre": 2.6, "axle": 3.0}
+    share = balance.coupled_roll_threshold_off_centre(**place, height=1.3, ball_height=0.0)
+    assert balance.standing_span(**place) == pytest.approx(2 * 1.3 * share)
+    middle = {**place, "across": 0.0, "centre": 3.0}
+    assert balance.standing_span(**middle) == 1.8
+
+
 def test_the_wind_constant_is_that_of_the_customary_form() -> None:
     """0.00256 psf for each mph squared; both constants are rounded to three figures."""
     customary = 0.00256 * units.factor("psf", "pressure")[1] / units.factor("mph", "speed")[1] ** 2

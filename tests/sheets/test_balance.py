@@ -253,11 +253,21 @@ def test_the_shell_weighs_its_panels_less_the_openings() -> None:
 
 
 def test_a_gust_tips_what_it_has_the_moment_to_tip() -> None:
-    text = PLAIN + SHELL + '\n[pitch]\nstorm_gust = "20 m/s"\n'
-    gross = figure(text, "gross")
+    # A hatch amid its wall that weighs what its hole took out: the shell balances about its middle.
+    even = SHELL.replace('"8 kg/m2"', '"12 kg/m2"').replace('back = "0.5 m"', 'back = "0.75 m"')
+    text = PLAIN + even + '\n[pitch]\nstorm_gust = "20 m/s"\n'
     force = 0.613 * 0.85 * 0.85 * 400 * 0.85 * 1.4 * 6
     assert figure(text, "wind.closed_overturning") == pytest.approx(force * 1.5)
-    assert figure(text, "wind.closed_reserve") == pytest.approx(1 - force * 1.5 / (gross * 9.80665 * 0.9))
+    # Axle at 3 m, bare trailer 400 kg at 2.6 m; box 200 kg and shell 390 kg, their middles both at 2.5 m.
+    holds = 9.80665 * 0.9 * (400 * 2.6 + 590 * 2.5) / 3
+    assert figure(text, "wind.closed_reserve") == pytest.approx(1 - force * 1.5 / holds)
+
+
+@pytest.mark.parametrize("off", ["0.3 m", "-0.3 m"])
+def test_what_stands_off_centre_holds_less_whichever_side_the_wind_is_on(off: str) -> None:
+    even = PLAIN + SHELL.replace('"8 kg/m2"', '"12 kg/m2"')
+    lost = figure(even, "wind.resisting") - figure(changed(even, off_centre=f'"{off}"'), "wind.resisting")
+    assert lost == pytest.approx(9.80665 * 200 * 0.3)
 
 
 def test_a_gust_at_the_tipping_speed_leaves_nothing_over() -> None:

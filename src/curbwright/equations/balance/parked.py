@@ -77,6 +77,19 @@ def resisting_moment(*, mass: Kilograms, track: Metres, gravity: MetresPerSecond
     return mass * gravity * track / 2
 
 
+@equation("statics:moments about the line from tongue jack to wheel", uncited=True)
+def standing_span(*, track: Metres, across: Metres, centre: Metres, axle: Metres) -> Metres:
+    """Span between two feet that would hold as much as a trailer on its wheels and tongue jack.
+
+    It tips about the line from the jack to the far wheel, which passes nearer to the centre of gravity than
+    the wheel does, and towards the side on which that centre stands.
+
+    >>> round(standing_span(track=1.5, across=-0.05, centre=2.7, axle=3.0), 9)
+    1.25
+    """
+    return track * centre / axle - 2 * abs(across)
+
+
 @equation("asce-7-course-page:pressure grows with the square of speed")
 def tipping_speed(
     *, speed: MetresPerSecond, overturning: NewtonMetres, resisting: NewtonMetres

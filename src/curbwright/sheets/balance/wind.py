@@ -12,21 +12,13 @@ from curbwright.sheets.balance.towing import gravity_on
 
 
 def wind(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
-    """Wind on the side, on wheels alone, at its lightest."""
+    """Wind on the side, on wheels and tongue jack alone, in the load case that holds least."""
     shell = build.shell
-    lightest = min((one.case for one in towed.values()), key=lambda case: float(case.gross), default=None)
-    if shell is None or lightest is None:
+    if shell is None or not towed:
         sheet.note("No shell: the wind on an open cart is left to awning and canopy makers' limits.")
         return
     face = _side(build, shell, sheet)
-    resisting = sheet.work(
-        "resisting",
-        "moment that holds it down",
-        eq.resisting_moment,
-        mass=lightest.gross,
-        track=sheet.given(build.trailer.axle["track"]),
-        gravity=gravity_on(sheet),
-    )
+    resisting = _holding(build, towed, axle, sheet)
     closed = _gust("closed", sheet.given(build.pitch["storm_gust"]), face, [], resisting, sheet)
     sheet.work(
         "closed_reserve",
@@ -53,6 +45,32 @@ def wind(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) 
     sheet.note(
         "Close the hatch and stow the awning well before these gusts; stake or ballast in exposed places."
     )
+
+
+def _holding(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> Figure:
+    """The least moment with which any load case holds the cart down."""
+    track, gravity = sheet.given(build.trailer.axle["track"]), gravity_on(sheet)
+    held: dict[str, Figure] = {}
+    for key, one in towed.items():
+        case = one.case
+        span = sheet.work(
+            f"{key}_span",
+            f"span that holds it, {case.name}",
+            eq.standing_span,
+            track=track,
+            across=case.across,
+            centre=case.station,
+            axle=axle,
+        )
+        held[case.name] = sheet.work(
+            f"{key}_holds",
+            f"moment that holds it down, {case.name}",
+            eq.resisting_moment,
+            mass=case.gross,
+            track=span,
+            gravity=gravity,
+        )
+    return sheet.smallest("resisting", "least moment that holds it down", held)
 
 
 def _side(build: Build, shell: Shell, sheet: Worksheet) -> tuple[Figure, Figure]:
