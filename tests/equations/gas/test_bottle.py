@@ -170,6 +170,17 @@ def test_a_light_load_empties_the_bottle() -> None:
     assert found == pytest.approx(20 * POUND / draw(5000))
 
 
+@pytest.mark.parametrize("load", [1, 10, 1000])
+def test_the_lightest_load_is_worked_in_as_many_steps(load: float) -> None:
+    """Steps of weeks stay stable: the liquid stays all but as warm as the air."""
+    course = SMALL | {"ambient": fahrenheit(60), "draw": draw(load), "coldest": COLDEST}
+    assert eq.time_alone(**course) == pytest.approx(20 * POUND / draw(load))
+    lifetime = 20 * POUND / draw(load)
+    assert eq.temperature_after(**course, time=lifetime / 2) == pytest.approx(
+        fahrenheit(60), abs=load / 200 + 0.1
+    )
+
+
 def test_air_as_cold_as_the_limit_gives_nothing() -> None:
     assert eq.time_alone(**SMALL, ambient=COLDEST, draw=draw(5000), coldest=COLDEST) == 0
     assert eq.time_alone(**SMALL, ambient=COLDEST - 5, draw=draw(5000), coldest=COLDEST) == 0

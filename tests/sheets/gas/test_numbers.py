@@ -15,6 +15,7 @@ from tests.sheets.gas.gas_carts import (
     WATER,
     changed,
     figure,
+    findings,
     sheet,
     sheets,
 )
@@ -154,6 +155,37 @@ def test_unlike_bottles_share_by_their_wetted_walls() -> None:
     areas = [figure(f"bottles.area_{key}", text) for key in ("bottle", "spare")]
     assert parts[0] / parts[1] == pytest.approx(areas[0] / areas[1])
     assert sum(parts) == pytest.approx(60_000 * BTU_H / HEAT)
+
+
+@pytest.mark.parametrize("changeover", ["all open", "automatic", "by hand"])
+@pytest.mark.parametrize("burned", ["1 BTU/h", "900,000 BTU/h"])
+def test_loads_past_all_sense_come_to_an_end(changeover: str, burned: str) -> None:
+    text = changed(
+        ("[items.plate] gas_input", f'gas_input = "{burned}"'),
+        ("[items.kettle] gas_input", 'gas_input = "0 BTU/h"'),
+        ("[gas] changeover", f'changeover = "{changeover}"'),
+    )
+    held = figure("starves_after", text)
+    assert held > 0
+    assert figure("cold.left_connected", text) == pytest.approx(
+        1 - held * figure("connected_load", text) / (40 * POUND * HEAT), abs=1e-6
+    )
+
+
+@pytest.mark.parametrize("change", [
+    ("[items.plate] gas_input", 'gas_input = "0 BTU/h"'), ("[items.bottle] charge", 'charge = "0 lb"'),
+    ("[items.bottle] width", 'width = "0 in"'),
+    ("[items.bottle.gas] water_capacity", 'water_capacity = "0 lb"'),
+    ("[gas.sections.main] length", 'length = "0 ft"'), ("[day] closes", 'closes = "10:00"'),
+    ("[gas.regulator] outlet", 'outlet = "0 psi"'), ("[gas] ambient", 'ambient = "-60 °F"'),
+    ("[pitch] altitude", 'altitude = "20000 ft"'), ("[gas.sections.plate] carries", 'carries = "0 BTU/h"'),
+])  # fmt: skip
+def test_numbers_past_all_sense_are_told_and_never_a_traceback(change: tuple[str, str]) -> None:
+    text = changed(change)
+    if change[1].startswith("gas_input"):
+        text = changed(("[items.kettle] gas_input", 'gas_input = "0 BTU/h"'), text=text)
+    findings(text)
+    assert all(figure == figure for figure in sheets(text).figures.values())
 
 
 def test_less_and_more_heat_from_the_air_stand_beside() -> None:

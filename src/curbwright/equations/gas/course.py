@@ -4,8 +4,8 @@ One lump of liquid and wetted wall, saturated vapour above it, air that brings h
 A bottle that has cooled to the least temperature keeps giving what the air evaporates, and no more.
 """
 
-from collections.abc import Callable
 from functools import lru_cache
+from math import expm1
 from typing import NamedTuple
 
 from curbwright.equations.gas.bottle import cooling_rate, heat_capacity, heat_in, steady_draw, wetted_area
@@ -22,8 +22,8 @@ from curbwright.quantities import (
     WattsPerSquareMetreKelvin,
 )
 
-STEPS, LONGEST = 60, 900.0
-"""A course is stepped this many times while the bottle would last, and never in steps of more seconds."""
+STEPS = 200
+"""A course is stepped this many times while the bottle would last; a step is stable however long it is."""
 
 
 class _Bottle(NamedTuple):
@@ -36,7 +36,7 @@ class _Bottle(NamedTuple):
     ambient: float
 
 
-@procedure("bottle-heat-balance:classical Runge-Kutta steps", empirical=True)
+@procedure("bottle-heat-balance:exponential midpoint steps", empirical=True)
 def time_alone(
     *, diameter: Metres, contents: Kilograms, shell: Kilograms, shell_specific_heat: JoulesPerKilogramKelvin,
     wetted: Number, film: WattsPerSquareMetreKelvin, ambient: Kelvins, draw: KilogramsPerSecond,
@@ -52,7 +52,7 @@ def time_alone(
     return _course(bottle, float(draw), float(coldest))[-1][0]
 
 
-@procedure("bottle-heat-balance:classical Runge-Kutta steps", empirical=True)
+@procedure("bottle-heat-balance:exponential midpoint steps", empirical=True)
 def temperature_after(
     *, diameter: Metres, contents: Kilograms, shell: Kilograms, shell_specific_heat: JoulesPerKilogramKelvin,
     wetted: Number, film: WattsPerSquareMetreKelvin, ambient: Kelvins, draw: KilogramsPerSecond,
@@ -70,10 +70,11 @@ def temperature_after(
     after = min((point for point in course if point[0] > time), default=before)
     if after is before:
         return before[1]
-    return _stepped(_rate(bottle, float(draw)), before[0], before[1], float(time) - before[0])
+    late = float(time) - before[0]
+    return _stepped(bottle, bottle.contents - draw * before[0], before[1], float(draw), late)
 
 
-@procedure("bottle-heat-balance:classical Runge-Kutta steps", empirical=True, uncited=True)
+@procedure("bottle-heat-balance:exponential midpoint steps", empirical=True, uncited=True)
 def time_with_reserve(
     *, diameter: Metres, contents: Kilograms, shell: Kilograms, reserve_diameter: Metres,
     reserve_contents: Kilograms, reserve_shell: Kilograms, shell_specific_heat: JoulesPerKilogramKelvin,
@@ -104,13 +105,12 @@ def _bottle(*numbers: float) -> _Bottle:
 @lru_cache(maxsize=64)
 def _course(bottle: _Bottle, draw: float, coldest: float) -> tuple[tuple[float, float], ...]:
     """Times and temperatures of a bottle's liquid, the last of them where it fails."""
-    lifetime, rate = bottle.contents / draw, _rate(bottle, draw)
-    longest = min(lifetime / STEPS, LONGEST)
-    time, liquid = 0.0, float(bottle.ambient)
+    lifetime = bottle.contents / draw
+    time, liquid = 0.0, bottle.ambient
     course = [(time, liquid)]
     while time < lifetime and liquid > coldest:
-        step = min(longest, lifetime - time)
-        colder = float(_stepped(rate, time, liquid, step))
+        step = min(lifetime / STEPS, lifetime - time)
+        colder = _stepped(bottle, bottle.contents - draw * time, liquid, draw, step)
         if colder <= coldest:
             step *= (liquid - coldest) / (liquid - colder)
             colder = coldest
@@ -119,35 +119,26 @@ def _course(bottle: _Bottle, draw: float, coldest: float) -> tuple[tuple[float, 
     return tuple(course)
 
 
-def _rate(bottle: _Bottle, draw: float) -> Callable[[float, float], float]:
-    """How fast the liquid's temperature changes, by time and temperature, while so much is drawn."""
-
-    def rate(time: float, liquid: float) -> float:
-        return _warming(bottle, max(0.0, bottle.contents - draw * time), liquid, draw)
-
-    return rate
+def _stepped(bottle: _Bottle, mass: float, liquid: float, draw: float, step: float) -> float:
+    """The liquid's temperature a step later, by what it settles to with the coefficients of the middle."""
+    middle = _settling(bottle, mass, liquid, draw, liquid, step / 2)
+    return _settling(bottle, mass - draw * step / 2, middle, draw, liquid, step)
 
 
-def _warming(bottle: _Bottle, mass: float, liquid: float, draw: float) -> float:
-    area = wetted_area(mass / float(liquid_density(liquid)), bottle.diameter)
+def _settling(bottle: _Bottle, mass: float, at: float, draw: float, start: float, step: float) -> float:
+    """The temperature after a step from ``start``, with what holds at one mass and temperature kept."""
+    area = wetted_area(max(0.0, mass) / float(liquid_density(at)), bottle.diameter)
     capacity = heat_capacity(
-        mass=mass,
-        specific_heat=liquid_specific_heat(liquid),
+        mass=max(0.0, mass),
+        specific_heat=liquid_specific_heat(at),
         shell=bottle.shell,
         shell_specific_heat=bottle.shell_specific_heat,
         wetted=bottle.wetted,
     )
-    heat = heat_in(film=bottle.film, area=area, ambient=bottle.ambient, liquid=liquid)
-    return float(cooling_rate(heat=heat, draw=draw, latent=latent_heat(liquid), capacity=capacity))
-
-
-def _stepped(rate: Callable[[float, float], float], time: float, liquid: float, step: float) -> float:
-    """One classical Runge-Kutta step."""
-    one = rate(time, liquid)
-    two = rate(time + step / 2, liquid + step / 2 * one)
-    three = rate(time + step / 2, liquid + step / 2 * two)
-    four = rate(time + step, liquid + step * three)
-    return liquid + step / 6 * (one + 2 * two + 2 * three + four)
+    heat = heat_in(film=bottle.film, area=area, ambient=bottle.ambient, liquid=start)
+    rate = cooling_rate(heat=heat, draw=draw, latent=latent_heat(at), capacity=capacity)
+    fading = float(bottle.film * area / capacity) * step
+    return start + float(rate) * step * (-expm1(-fading) / fading if fading > 0 else 1.0)
 
 
 def _given(bottle: _Bottle, mass: float, coldest: float) -> float:
@@ -161,18 +152,14 @@ def _given(bottle: _Bottle, mass: float, coldest: float) -> float:
 def _reserve(first: _Bottle, left: float, second: _Bottle, draw: float, coldest: float) -> float:
     """Time that the reserve bottle holds, once opened, beside what the first still gives."""
     time, liquid, mass, beside = 0.0, float(second.ambient), float(second.contents), left
-    longest = min(second.contents / draw / STEPS, LONGEST)
+    longest = second.contents / draw / STEPS
     while mass > 0 and liquid > coldest:
         # What the first gives changes slowly: its value at the middle of the step serves for the step.
         helped = _given(first, beside, coldest)
         helped = min(draw, _given(first, beside - helped * longest / 2, coldest))
         own = draw - helped
         step = min(longest, mass / own) if own > 0 else longest
-
-        def rate(late: float, warm: float, mass: float = mass, own: float = own) -> float:
-            return _warming(second, max(0.0, mass - own * late), warm, own)
-
-        colder = _stepped(rate, 0.0, liquid, step)
+        colder = _stepped(second, mass, liquid, own, step)
         if colder <= coldest:
             return time + step * (liquid - coldest) / (liquid - colder)
         gone = own * step >= mass
