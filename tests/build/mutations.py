@@ -46,7 +46,7 @@ def mutant(number: int) -> tuple[str, bytes]:
     """Return the names of what was done, and the bytes of the file."""
     chance = random.Random(f"a build file gone wrong, number {number}")
     lines = thinned(chance, examples.text(chance.choice(examples.names())).split("\n"))
-    if chance.random() < 0.5:
+    if chance.random() < 0.38:
         done = chance.choices(list(GENTLE), k=chance.choice((1, 1, 2, 3, 6)))
     else:
         done = chance.choices(list(GRAVE), k=chance.choice((1, 1, 1, 2)))

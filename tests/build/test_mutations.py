@@ -23,7 +23,7 @@ from tests.build.mutations import mutant
 CHUNKS, SIZE = 20, 1000
 LONGEST = 2.0
 """Seconds of processor time that one file may take."""
-FAIR_SHARE = 0.2
+FAIR_SHARE = 0.15
 """Share of the files that must come through to the end: the sheets are tried, not the reader alone."""
 
 
