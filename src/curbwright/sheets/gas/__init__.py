@@ -47,14 +47,12 @@ def gas_sheet(build: Build, placing: Placing) -> Worksheet:
 def _burned(build: Build, things: Things, constants: Constants, sheet: Worksheet) -> None:
     """The loads, the gas of a day, and whether the bottles evaporate it."""
     bottles: Bottles | None = None
-    connected, common = (
-        sheet.section("bottles", "the bottles connected"),
-        sheet.section("hours", "hour by hour"),
-    )
+    connected = sheet.section("bottles", "the bottles connected")
+    inputs, common = sheet.section("inputs", "what burns"), sheet.section("hours", "hour by hour")
     with connected.attempt():
         bottles = bottles_connected(build, things, constants, connected)
     loads: dict[str, Figure] = {}
-    with sheet.attempt():
+    with inputs.attempt():
         loads["connected"] = connected_load(things, sheet)
     with common.attempt():
         hours = serving(build, common)
@@ -67,7 +65,7 @@ def _burned(build: Build, things: Things, constants: Constants, sheet: Worksheet
             if bottles is not None:
                 gas_for_the_day(build, bottles, energy, sheet)
     if bottles is not None and "connected" in loads:
-        with sheet.attempt():
+        with connected.attempt():
             vaporisation(build, bottles, loads, constants, sheet)
 
 

@@ -27,8 +27,9 @@ def storage(build: Build, things: Things, constants: Constants, top: Worksheet) 
         below = filled.section(key, thing.name)
         with below.attempt():
             fillings[thing.name] = _filling(thing, constants, below)
-    with top.attempt():
-        _heat(build, fillings, constants, top.section("heat", "bottles in the sun"))
+    hot = top.section("heat", "bottles in the sun")
+    with hot.attempt():
+        _heat(build, fillings, constants, hot)
     tied = top.section("restraint", "how the bottles are tied")
     with tied.attempt():
         _tied(build, things, constants, top, tied)
