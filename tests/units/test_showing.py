@@ -81,7 +81,7 @@ def test_lengths_print_as_a_tape_reads(inches: float, text: str) -> None:
         (4.0e-06, "m**2", "us", "AWG", "7.894 kcmil"),
         (2.28943, "m**2*K/W", "us", None, "R-13"),
         (2.28943, "m**2*K/W", "si", None, "2.289 m²·K/W"),
-        (94.907, "N*m", "us", None, "70 lb·ft"),
+        (94.907, "N*m", "us", None, "70 lbf·ft"),
         (0.2443461, "rad", "us", None, "14°"),
         (40 / 3600, "1/s", "us", None, "40/h"),
         (360000.0, "C", "us", None, "100 Ah"),

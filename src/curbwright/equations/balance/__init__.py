@@ -68,8 +68,10 @@ from curbwright.equations.balance.spread import (
 )
 from curbwright.equations.balance.structure import (
     area,
+    area_moment,
     axle_with_shift,
     centre_from_tongue,
+    centre_round_holes,
     mass_of_volume,
     mass_variance_with_bias,
     net_area,
@@ -120,6 +122,8 @@ from curbwright.equations.balance.towing import (
 )
 
 __all__ = [
+    "area_moment",
+    "centre_round_holes",
     "area", "axle_for_share", "axle_load", "axle_with_shift", "balance_index", "banked_threshold",
     "breaking_load", "centre", "centre_from_tongue", "centre_height", "centre_to_ball",
     "centre_to_rear_axle", "chain_load", "cornering_stiffness", "coupled_roll_threshold",

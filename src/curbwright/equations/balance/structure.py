@@ -147,3 +147,25 @@ def axle_with_shift(load: Kilograms, shift: Kilograms) -> Kilograms:
     400.0
     """
     return load + shift
+
+
+@equation("geometry", uncited=True)
+def area_moment(area: SquareMetres, station: Metres) -> CubicMetres:
+    """First moment of an area.
+
+    >>> area_moment(area=2.0, station=1.5)
+    3.0
+    """
+    return area * station
+
+
+@equation("geometry", uncited=True)
+def centre_round_holes(
+    *, area: SquareMetres, middle: Metres, holes: CubicMetres, net: SquareMetres
+) -> Metres:
+    """Centre of a wall with holes, from the first moment of the holes and the area that is left.
+
+    >>> centre_round_holes(area=6.0, middle=1.5, holes=2.0, net=5.0)
+    1.4
+    """
+    return (area * middle - holes) / net

@@ -13,28 +13,38 @@ from curbwright.sheets.balance.wind import wind
 
 def parked(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
     """Write what the parked cart carries and what would tip it."""
-    for part in (_service, _rear, wind, _snow):
+    for part in (_rear, wind, _snow):
         below = sheet.section(part.__name__.strip("_"), (part.__doc__ or "").rstrip("."))
         with below.attempt():
             part(build, towed, axle, below)
+    for id, case, says in SERVING:
+        if build.people and case in towed:
+            below = sheet.section(id, says)
+            with below.attempt():
+                _service(build, towed[case], axle, below)
 
 
-def _service(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
-    """Serving, with the people aboard."""
-    base = towed.get("fresh_full") or towed.get("road_ready")
-    if base is None:
-        return
+SERVING = (
+    ("service", "road_ready", "opening, the crew aboard"),
+    ("service_fresh", "fresh_full", "opening with the fresh tank full, the crew aboard"),
+    ("service_late", "end_of_day", "closing, the crew aboard"),
+)
+
+
+def _service(build: Build, base: Towed, axle: Figure, sheet: Worksheet) -> None:
+    """The crew aboard an uncoupled cart on its wheels and tongue jack, as before the other jacks are down."""
     people = list(_people(build, sheet))
-    case = roll_up("service", "serving", (*base.case.rows, *people), sheet)
+    case = roll_up("service", sheet.title, (*base.case.rows, *people), sheet)
+    gross, centre = case.gross, case.station
     sheet.work(
-        "axle_load", "axle load, jacks up", eq.axle_load, gross=case.gross, centre=case.station, axle=axle
+        "axle_load_parked", f"axle load, {sheet.title}", eq.axle_load, gross=gross, centre=centre, axle=axle
     )
     sheet.work(
-        "tongue_load",
-        "load on the tongue jack, rear jacks up",
+        "jack_load",
+        f"load on the tongue jack, {sheet.title}",
         eq.tongue_load,
-        gross=case.gross,
-        centre=case.station,
+        gross=gross,
+        centre=centre,
         axle=axle,
     )
 

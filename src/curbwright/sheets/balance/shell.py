@@ -126,11 +126,38 @@ class _Size:
                 gap=self.zero,
                 size=self.wall,
             )
-            return Panel(
-                f"{wall}_wall", label, mass, self.middle, across, self.half_height, self.length, self.wall
-            )
+            along = self._centre_along(wall, whole, net, holes)
+            return Panel(f"{wall}_wall", label, mass, along, across, self.half_height, self.length, self.wall)
         return Panel(
             f"{wall}_wall", label, mass, self._end(wall), self.zero, self.half_height, self.wall, self.width
+        )
+
+    def _centre_along(self, wall: str, whole: Figure, net: Figure, holes: list[Figure]) -> Figure:
+        """Centre of a side wall: its middle, or what its openings leave of it."""
+        if not holes:
+            return self.middle
+        sheet, openings = self.sheet, [one for one in self.shell.openings.items() if one[1].wall == wall]
+        rows = {}
+        for (key, hole), area in zip(openings, holes, strict=True):
+            middle = sheet.work(
+                f"{wall}_wall_hole_{key}_middle",
+                f"{wall} wall: middle of opening {key.replace('_', ' ')} behind the deck front",
+                where.middle,
+                edge=sheet.given(hole["back"]),
+                size=sheet.given(hole["width"]),
+            )
+            rows[key.replace("_", " ")] = {"area": area, "station": middle}
+        moment = sheet.schedule(
+            f"{wall}_wall_hole_moment", f"{wall} wall: openings' first moment", eq.area_moment, rows
+        )
+        return sheet.work(
+            f"{wall}_wall_along",
+            f"{wall} wall: centre behind the deck front, openings out",
+            eq.centre_round_holes,
+            area=whole,
+            middle=self.middle,
+            holes=moment,
+            net=net,
         )
 
     def _end(self, wall: str) -> Figure:

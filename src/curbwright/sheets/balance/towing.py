@@ -166,10 +166,10 @@ def _tire_rating(build: Build, sheet: Worksheet) -> Figure:
         exponent = sheet.tabled(
             "exponent",
             "how tire load falls with pressure",
-            0.58,
+            0.64,
             "1",
             source="st-tire-chart",
-            row="fitted to the table's rows; 0.54 to 0.64",
+            row="the safe end of 0.54 to 0.64, fitted to the table's rows",
         )
         rating = sheet.work(
             "rating_at_pressure",
@@ -295,7 +295,13 @@ def _brakes(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Workshee
         )
         for label, row in found.items()
     }
-    sheet.smallest("threshold", f"brakes asked for from, {state}, the stricter list", listed)
+    silent = [
+        row
+        for row in data.table("towing/brake_thresholds")
+        if row["state"] == state and not row["gross_from"]
+    ]
+    says = "; ".join(row["note"] for row in silent if row["note"]) or "the stricter list"
+    sheet.smallest("threshold", f"brakes asked for from, {state}, {says}", listed)
 
 
 def _vehicle(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) -> None:
