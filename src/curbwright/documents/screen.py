@@ -47,12 +47,22 @@ def check_lines(
     if kept["cannot tell"]:
         yield from _part("Cannot be told yet", _untold(verdicts, kept["cannot tell"], untold))
     yield from _passing(verdicts, kept, tight)
-    yield from _assumed(sheets, findings)
+    yield from _assumed(sheets, findings, len(findings) if everything else MOST_NAMED)
     yield from ((line, "quiet") for line in wrap(CAUTION, WIDTH))
     yield "", "plain"
-    counts = (len(kept[verdict]) for verdict in told)
-    yield "{} fail, {} cannot be told, {} pass.".format(*counts), "head"
+    yield _count(kept), "head"
     yield from ((line, "quiet") for line in _next(findings, file))
+
+
+def _count(kept: dict[str, list[Finding]]) -> str:
+    """How many requirements there are, and how they stand; one counts by its worst case."""
+    seen: set[str] = set()
+    counts = []
+    for verdict in ("fail", "cannot tell", "pass"):
+        ids = {one.requirement.id for one in kept[verdict]} - seen
+        seen |= ids
+        counts.append(len(ids))
+    return "Of {} requirements {} fail, {} cannot be told, {} pass.".format(sum(counts), *counts)
 
 
 def _failing(verdicts: Verdicts, failed: list[Finding], full: int, brief: int) -> Iterator[Line]:
@@ -111,7 +121,7 @@ def _part(title: str, lines: Iterator[Line]) -> Iterator[Line]:
 def _load_cases(sheets: Worksheets) -> Iterator[Line]:
     """The load cases in one table."""
     system = sheets.build.cart.units
-    table = [["Load case", "gross", "axle", "tongue", "share"]]
+    table = [["Load case", "gross", "axle", "tongue", "share, 2 spreads"]]
     for section in sheets.sheet("balance").sections:
         found = {figure.id.removeprefix(f"{section.id}."): figure for figure in section.lines}
         if "share_spread" in found and all(column in found for column in COLUMNS):
@@ -134,7 +144,7 @@ def _whole(figure: Figure, system: str) -> str:
     return f"{number:,.0f} {unit}"
 
 
-def _assumed(sheets: Worksheets, findings: list[Finding]) -> Iterator[Line]:
+def _assumed(sheets: Worksheets, findings: list[Finding], most: int) -> Iterator[Line]:
     """Typical values that a verdict leans on, so that nobody takes them for their own."""
     told = (one for one in findings if one.verdict in ("pass", "fail"))
     leaned = roots(*(side for one in told for side in (one.provided, one.required) if side is not None))
@@ -148,13 +158,13 @@ def _assumed(sheets: Worksheets, findings: list[Finding]) -> Iterator[Line]:
     system = sheets.build.cart.units
     if assumed:
         said = list(dict.fromkeys(f"{one.name} {shown(one, system)}" for one in assumed))
-        more = f"; and {len(said) - MOST_NAMED} more" if len(said) > MOST_NAMED else ""
-        text = f"Assumed, as the build file does not say: {'; '.join(said[:MOST_NAMED])}{more}."
+        more = f"; and {len(said) - most} more" if len(said) > most else ""
+        text = f"Assumed, as the build file does not say: {'; '.join(said[:most])}{more}."
         yield from ((line, "quiet") for line in wrap(text, WIDTH))
         yield "", "plain"
     if typical:
         masses = sorted((one for one in typical if one.id.endswith(".mass")), key=lambda one: -float(one))
-        heavy = "; ".join(f"{_thing(one)} {shown(one, system)}" for one in masses[:MOST_NAMED])
+        heavy = "; ".join(f"{_thing(one)} {shown(one, system)}" for one in masses[:most])
         things = len({one.id.rpartition(".")[0] for one in typical})
         text = (
             f"From the catalogue of typical equipment: {len(typical)} sizes, masses and ratings"

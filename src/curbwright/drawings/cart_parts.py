@@ -80,7 +80,8 @@ def _line(sheets: Worksheets, key: str) -> str:
     sizes = (item.width, item.depth, item.height)
     size = " x ".join(one.text for one in sizes if one is not None)
     mass = item.mass.text if item.mass is not None else "mass not given"
-    return ", ".join(text for text in (item.name, size, mass) if text)
+    parts = (text.replace(" ", "\N{NO-BREAK SPACE}") for text in (size, mass))
+    return ", ".join(text for text in (item.name, *parts) if text)
 
 
 def is_overhead(placed: Placed) -> bool:

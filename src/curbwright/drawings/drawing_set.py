@@ -24,7 +24,7 @@ def pages(sheets: Worksheets) -> tuple[Page, ...]:
     """Return the sheets of the set: floor plan with equipment, curb-side elevation, gas where it is piped."""
     wanted = [
         Page("Floor plan and equipment", (plan(sheets),), schedule(sheets), "EQUIPMENT"),
-        Page("Curb-side elevation", (curb_elevation(sheets),)),
+        Page("Curb-side elevation", (curb_elevation(sheets),), schedule(sheets), "EQUIPMENT"),
     ]
     if sheets.build.gas.sections:
         wanted.append(Page("Gas isometric", (gas_isometric(sheets),), gas_notes(sheets), "GAS"))
