@@ -11,6 +11,7 @@ from pydantic import Field, PrivateAttr
 from curbwright.build.balance import TowVehicle, Trailer
 from curbwright.build.battery import Bank
 from curbwright.build.circuits import Basis, Circuit, Electrical
+from curbwright.build.exhaust import Exhaust
 from curbwright.build.fit import Item, Person, Shell
 from curbwright.build.gas import Gas
 from curbwright.build.part import (
@@ -148,6 +149,7 @@ class Build(Part):
     battery: Bank | None = asks("the batteries that run it")
     solar: Solar | None = asks("the panels that charge them")
     gas: Gas = asks("bottles, regulator and gas pipe", default=Gas())
+    exhaust: Exhaust | None = asks("hood, fan, and the air that comes in")
     people: dict[str, Person] = asks("who works aboard", default={})
     pitch: Pitch = asks("where it stands", default=Pitch())
     menu: dict[str, MenuItem] = asks("what is sold", default={})

@@ -14,12 +14,21 @@ from typing import Any
 from curbwright.build import kinds
 from curbwright.build.cart import Build
 from curbwright.build.circuits import PLACES
+from curbwright.build.exhaust_names import exhaust_names
 from curbwright.build.piping import gas_names
 from curbwright.build.power_names import power_names
 from curbwright.build.problems import Problem, did_you_mean
 from curbwright.build.wording import LONGEST_NAME, fits, short
 
-_MOST = {"items": 300, "people": 20, "menu": 100, "shell.openings": 40, "circuits": 100, "gas.sections": 60}
+_MOST = {
+    "items": 300,
+    "people": 20,
+    "menu": 100,
+    "shell.openings": 40,
+    "circuits": 100,
+    "gas.sections": 60,
+    "exhaust.openings": 20,
+}
 """The tables of named things, and how many of each a cart may have: a cart, not a warehouse."""
 _FREE_TEXT = ("notes",)
 _MOST_COMPARED = 80
@@ -44,6 +53,7 @@ def in_writing(data: Table) -> Iterator[Problem]:
     yield from _wiring(data, items)
     yield from power_names(data, items)
     yield from gas_names(data, items)
+    yield from exhaust_names(data, items)
     for key, sold in _table(data, "menu").items():
         used = sold.get("cooked_on") if isinstance(sold, dict) else None
         if isinstance(used, str) and used.removeprefix("items.") not in items:

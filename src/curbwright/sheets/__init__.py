@@ -31,6 +31,7 @@ def work(build: Build) -> Worksheets:
     from curbwright.sheets.battery import battery_day_sheet, battery_sheet
     from curbwright.sheets.circuits import circuits_sheet
     from curbwright.sheets.cold import cold_sheet
+    from curbwright.sheets.exhaust import exhaust_sheet
     from curbwright.sheets.fit import fit_sheet
     from curbwright.sheets.gas import gas_sheet
     from curbwright.sheets.solar import solar_sheet
@@ -44,6 +45,7 @@ def work(build: Build) -> Worksheets:
         lambda: fit_sheet(build, placing),
         lambda: cold_sheet(build, placing),
         lambda: gas_sheet(build, placing),
+        lambda: exhaust_sheet(build, placing),
         lambda: battery_sheet(build, placing),
         lambda: solar_sheet(build, placing, figures),
         lambda: circuits_sheet(build, placing, figures),

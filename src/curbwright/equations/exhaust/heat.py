@@ -32,6 +32,26 @@ def heat_left(*, load: Watts, busy: Number, plume: Number, spill: Number, radian
     return load * busy * (plume * spill + radiant)
 
 
+@equation("cabin-air-balance:what is not caught", uncited=True)
+def missed(caught: Number) -> Number:
+    """Share of a plume that a hood misses.
+
+    >>> missed(caught=0.75)
+    0.25
+    """
+    return 1 - caught
+
+
+@equation("cabin-air-balance:people", uncited=True)
+def heat_of(count: Number, each: Watts) -> Watts:
+    """Heat that so many people give off.
+
+    >>> heat_of(count=2, each=130.0)
+    260.0
+    """
+    return count * each
+
+
 @equation("cabin-air-balance:air drawn through", uncited=True)
 def air_conductance(
     *, flow: CubicMetresPerSecond, density: KilogramsPerCubicMetre, specific_heat: JoulesPerKilogramKelvin
