@@ -96,6 +96,12 @@ def test_a_large_cabinet_breathes_by_its_floor() -> None:
     assert float(found["gas.vent_top"].required or 0) == pytest.approx(24 * 0.0254**2)
 
 
+def test_a_cabinet_without_bottles_needs_the_least_opening() -> None:
+    found = findings(changed(("[gas] bottles", "bottles = []")) + CABINET)
+    assert float(found["gas.vent_top"].required or 0) == pytest.approx(10 * 0.0254**2)
+    assert found["gas.full_fire"].missing == ("gas.bottles",)
+
+
 def test_every_requirement_is_tried_on_both_sides() -> None:
     tried = {f"gas.{id.partition('.')[0]}" for id in SIDES} | {"gas.vent_top", "gas.vent_bottom"}
     assert tried == set(ROWS)
@@ -121,6 +127,14 @@ def test_a_size_that_nobody_sells_cannot_be_told(id: str) -> None:
 def test_an_appliance_that_no_pipe_serves_cannot_be_told() -> None:
     text = changed(("[gas.sections.kettle] serves", ""))
     assert said(text, "pressure.kettle") == "cannot tell"
+    assert said(text, "pressure.plate") == "pass"
+
+
+def test_a_thing_on_the_pipe_that_burns_nothing_cannot_be_told() -> None:
+    text = changed(("[gas.sections.kettle] serves", 'serves = ["kettle", "nose"]'))
+    found = findings(text)["gas.pressure.kettle"]
+    assert (found.verdict, found.missing) == ("cannot tell", ("items.nose.gas_input",))
+    assert "hangs on the gas pipe" in found.reason
     assert said(text, "pressure.plate") == "pass"
 
 

@@ -16,9 +16,8 @@ def vents(cabinet: Cabinet, things: Things, constants: Constants, sheet: Workshe
 
     Raises MissingInput for an opening that is not given.
     """
-    fuel = sheet.total(
-        "fuel", "propane in the cabinet", [sheet.given(one.item["charge"]) for one in things.bottles.values()]
-    )
+    charges = [sheet.given(one.item["charge"]) for one in things.bottles.values()]
+    fuel = sheet.total("fuel", "propane in the cabinet", charges, unit="kg")
     ways = {
         "by the fuel": sheet.work(
             "by_fuel",

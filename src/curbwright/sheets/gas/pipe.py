@@ -82,6 +82,7 @@ def pipe(build: Build, things: Things, constants: Constants, sheet: Worksheet) -
         with below[key].attempt():
             if longest is None or key not in lengths:
                 continue
+            _nothing_else(section, things)
             loads = [below[key].given(one.item["gas_input"]) for one in tree.beyond(key, things)]
             load = below[key].total("load", "burners it feeds", loads, unit="W", shown=HEAT)
             if float(load) > 0:
@@ -91,6 +92,14 @@ def pipe(build: Build, things: Things, constants: Constants, sheet: Worksheet) -
                     long = below[key].given(section["length"])
                     below[key].largest("hose", f"{_called(key)}: length of hose", {"as it is": long})
     return Pipe(tree, runs, next(iter(sheet.all_gaps()), None))
+
+
+def _nothing_else(section: Section, things: Things) -> None:
+    """Raise MissingInput for something on the pipe that, as far as the file says, burns no gas."""
+    for name in section.serves:
+        if name not in things.burning:
+            says = f"{name.replace('_', ' ')} hangs on the gas pipe, and what it burns is not given"
+            raise MissingInput(f"items.{name}.gas_input", says)
 
 
 @dataclass(frozen=True)
