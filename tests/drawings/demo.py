@@ -3,6 +3,7 @@
 from curbwright.drawings import (
     Arc,
     Box,
+    Chain,
     Circle,
     Hatch,
     Label,
@@ -74,6 +75,13 @@ def plan(system: str = "us") -> View:
         Polyline(((-0.5, 45 * IN), (-0.5, 2 * IN), (66 * IN, 2 * IN)), layer="GAS"),
         Circle((-0.5, 50 * IN), 6 * IN, layer="EQUIPMENT"),
         Label("Gas cylinder, 20 lb", (-0.5, 50 * IN), Box(-0.5, 50 * IN, -0.5, 50 * IN).grown(6 * IN)),
+        *plan_dimensions(system),
+    ]
+    return View("Floor plan", tuple(marks), front="left")
+
+
+def plan_dimensions(system: str) -> list[Chain]:
+    return [
         chain(
             [
                 0,
@@ -116,7 +124,6 @@ def plan(system: str = "us") -> View:
         ),
         chain([0, WALL, WIDTH - WALL, WIDTH], side="left", base=-1.25, system=system, overall=True),
     ]
-    return View("Floor plan", tuple(marks), front="left")
 
 
 def elevation(title: str, front: str, system: str = "us") -> View:
