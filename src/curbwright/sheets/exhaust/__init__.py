@@ -10,7 +10,7 @@ from curbwright.sheets.exhaust.cabin import cabin, heat_stress
 from curbwright.sheets.exhaust.fan import at_the_fan, fan, losses
 from curbwright.sheets.exhaust.hood import code_rate, estimates, hangs, hood_needed
 from curbwright.sheets.exhaust.openings import combustion_air, make_up, openings
-from curbwright.sheets.exhaust.things import Constants, Cooking, burning, cooking
+from curbwright.sheets.exhaust.things import Constants, Cooking, all_known, burning, cooking
 from curbwright.sheets.placing import Placing
 
 __all__ = ["exhaust_sheet"]
@@ -37,7 +37,8 @@ def exhaust_sheet(build: Build, placing: Placing) -> Worksheet:
         return sheet
     constants = Constants(sheet)
     things: list[Cooking] = []
-    for key, thing in burning(build).items():
+    named = burning(build, placing)
+    for key, thing in named.items():
         below = sheet.section(f"of_{key}", thing.name)
         with below.attempt():
             things.append(cooking(key, thing, below))
@@ -46,15 +47,20 @@ def exhaust_sheet(build: Build, placing: Placing) -> Worksheet:
         hangs(build, exhaust, placing, constants, hung)
     with sheet.attempt():
         estimates(build, exhaust, placing, things, constants, sheet)
-    openings(build, exhaust, sheet)
+    with sheet.attempt():
+        openings(build, exhaust, sheet)
     flow = _moved(build, exhaust, placing, constants, sheet)
     with sheet.attempt():
+        all_known(things, named)
         combustion_air(exhaust, things, sheet)
     if flow is not None:
         with sheet.attempt():
+            all_known(things, named)
             air = cabin(build, exhaust, placing, things, flow, constants, sheet)
-            heat_stress(build, exhaust, air, constants, sheet)
+            if things:
+                heat_stress(build, exhaust, air, constants, sheet)
     with sheet.attempt():
+        all_known(things, named)
         air_quality(exhaust, placing, things, flow, constants, sheet)
     locked = sheet.section("interlock", "gas and fan together")
     with locked.attempt():

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 from curbwright import data
 from curbwright.build import catalogue
@@ -139,27 +140,39 @@ def fan(build: Build, exhaust: Exhaust, design: Figure, loss: Figure, top: Works
     )  # fmt: skip
     sheet.largest("pressure_needed", "the fan must give at that rate", {"greasy": need}, shown=WATER)
     left = [float(one.pressure) - float(eq.system_pressure(flow=one.flow, **system)) for one in rows]
-    if left[0] <= 0 or left[-1] >= 0:
-        end = rows[0] if left[0] <= 0 else rows[-1]
-        sheet.note(
-            "It cannot keep even the least flow of its curve: the figure is more than it moves."
-            if end is rows[0]
-            else "It moves more than the last row of its curve: the figure is less than it moves."
-        )
-        top.largest("fan_power", "electricity the fan draws", {"end of its curve": end.power}, shown="W")
-        return top.largest("fan_rate", "air the fan moves", {"end of its curve": end.flow}, shown=AIR)
-    at = next(n for n in range(len(rows) - 1) if left[n] > 0 >= left[n + 1])
-    low, high = rows[at], rows[at + 1]
+    path = "exhaust.curve" if exhaust.curve is not None else "exhaust.fan"
+    able = f"{float(rows[0].pressure):.0f} Pa at the least flow"
+    sheet.choice("able", "the fan drives air through it at all (1 yes, 0 no)", float(left[0] > 0), path, able)
+    if left[0] <= 0:
+        says = "the fan cannot keep even the least flow of its curve against this hood and duct"
+        raise MissingInput("exhaust.curve", says)
+    if left[-1] > 0:
+        says = "the fan moves more than the last row of its curve: rows down to no pressure are not given"
+        raise MissingInput("exhaust.curve", says)
+    between = _where_it_works(rows, system)
     flow = top.solve(
         "fan_rate", "air the fan moves", eq.fan_surplus, for_="flow",
-        between=(float(low.flow), float(high.flow)), shown=AIR, low_flow=low.flow, high_flow=high.flow,
-        low_pressure=low.pressure, high_pressure=high.pressure, **system,
+        between=(float(between["low_flow"]), float(between["high_flow"])), shown=AIR, **between, **system,
     )  # fmt: skip
+    low, high = (next(row for row in rows if row.flow is between[end]) for end in ("low_flow", "high_flow"))
     top.work(
         "fan_power", "electricity the fan draws", eq.power_between, shown="W", flow=flow, low_flow=low.flow,
         high_flow=high.flow, low_power=low.power, high_power=high.power,
     )  # fmt: skip
     return flow
+
+
+def _where_it_works(rows: list[Row], system: dict[str, Figure]) -> dict[str, Figure]:
+    """The two rows between which the fan first has nothing left; raises MissingInput."""
+    for low, high in pairwise(rows):
+        ends = {
+            "low_flow": low.flow, "high_flow": high.flow, "low_pressure": low.pressure,
+            "high_pressure": high.pressure,
+        }  # fmt: skip
+        left = [float(eq.fan_surplus(flow=row.flow, **ends, **system)) for row in (low, high)]
+        if left[0] >= 0 >= left[1]:
+            return ends
+    raise MissingInput("exhaust.curve", "where the fan works lies between no two rows of its curve")
 
 
 def _rows(build: Build, exhaust: Exhaust, sheet: Worksheet) -> list[Row]:

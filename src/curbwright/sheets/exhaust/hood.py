@@ -134,14 +134,10 @@ def _duty(build: Build, exhaust: Exhaust, sheet: Worksheet) -> tuple[str, str]:
     if exhaust.duty is None and not rows:
         raise MissingInput("exhaust.duty", "nothing below the hood says how heavy its duty is")
     group = max((row["older"] for row in rows), key=GROUPS.index, default="medium")
-    if exhaust.duty is not None:
-        sheet.note(f"Duty as given: {exhaust.duty}.")
-        if exhaust.duty == "extra-heavy":
-            group = "solid"
-        return exhaust.duty, group
-    duty = max((row["duty"] for row in rows), key=RANK.index)
+    said = [exhaust.duty] if exhaust.duty is not None else []
+    duty = max([*said, *(row["duty"] for row in rows)], key=RANK.index)
     sheet.note(f"The heaviest cooking below the hood is {duty}: it governs the whole of it.")
-    return duty, group
+    return duty, "solid" if duty == "extra-heavy" else group
 
 
 def _lowest(build: Build, exhaust: Exhaust, placing: Placing, sheet: Worksheet) -> Figure:
@@ -163,9 +159,14 @@ def estimates(
 ) -> None:  # fmt: skip
     """Write what rises by the plume, by plan areas, by air drawn in, and by heat: beside the code's rate."""
     sheet = top.section("physics", "what rises, by physics: to set beside the code's rate")
-    below = [one for one in things if one.key in under_hood(build, exhaust)]
-    if not below:
-        raise MissingInput("exhaust.appliances", "nothing below the hood burns gas")
+    named = under_hood(build, exhaust)
+    below = [one for one in things if one.key in named]
+    if not named:
+        raise MissingInput("exhaust.appliances", "nothing is below the hood")
+    for key in named:
+        if key not in {one.key for one in below}:
+            says = f"how much gas {build.items[key].name} burns is not given, and so not what rises from it"
+            raise MissingInput(f"items.{key}.gas_input", says)
     hood = standing(hood_key(build, exhaust), placing)
     plumes: dict[str, dict[str, Figure]] = {}
     areas: dict[str, dict[str, Figure]] = {}

@@ -6,11 +6,12 @@ from curbwright import data, units
 from curbwright.build.cart import Build
 from curbwright.build.exhaust import AirOpening, Exhaust
 from curbwright.equations import exhaust as eq
+from curbwright.errors import MissingInput
 from curbwright.figures import Figure, Worksheet
 from curbwright.sheets.exhaust.things import FREE, SMALL, SPEED, Constants, Cooking, read
 
 
-def openings(build: Build, exhaust: Exhaust, top: Worksheet) -> dict[str, Figure]:
+def openings(build: Build, exhaust: Exhaust, top: Worksheet) -> None:
     """Write the free area of every opening, and the sum of those that stay open; raises MissingInput."""
     sheet = top.section("openings", "openings for air")
     free: dict[str, Figure] = {}
@@ -18,6 +19,9 @@ def openings(build: Build, exhaust: Exhaust, top: Worksheet) -> dict[str, Figure
         below = sheet.section(key, key.replace("_", " "))
         with below.attempt():
             free[key] = _free(build, one, below)
+    for key, one in exhaust.openings.items():
+        if one.always_open and key not in free:
+            raise MissingInput(f"exhaust.openings.{key}.area", f"the area of opening {key} is not given")
     counted = [free[key] for key, one in exhaust.openings.items() if key in free and one.always_open]
     shut = [key for key, one in exhaust.openings.items() if not one.always_open]
     if shut:
@@ -27,7 +31,6 @@ def openings(build: Build, exhaust: Exhaust, top: Worksheet) -> dict[str, Figure
         at = [free[key] for key, one in exhaust.openings.items() if key in free and one.always_open
               and one.level == level]  # fmt: skip
         sheet.total(level, f"of it, {level} in the wall", at, unit="m**2", shown=SMALL)
-    return free
 
 
 def _free(build: Build, one: AirOpening, sheet: Worksheet) -> Figure:

@@ -93,9 +93,19 @@ def standing(key: str, placing: Placing) -> Placed:
     return placed
 
 
-def burning(build: Build) -> dict[str, Thing]:
-    """Return what burns gas with the air of the cart: all but what is sealed off from it."""
-    return {key: one for key, one in things_on_gas(build).burning.items() if not one.item.sealed_off}
+def burning(build: Build, placing: Placing) -> dict[str, Thing]:
+    """Return what burns gas with the air of the cart: not what is sealed off, or stands on the drawbar."""
+    outside = {key for key, placed in placing.items.items() if not placed.inboard}
+    found = things_on_gas(build).burning
+    return {key: one for key, one in found.items() if not one.item.sealed_off and key not in outside}
+
+
+def all_known(things: list[Cooking], named: dict[str, Thing]) -> None:
+    """Raise MissingInput where the heat of something that burns could not be worked out."""
+    for key, thing in named.items():
+        if key not in {one.key for one in things}:
+            says = f"how much gas {thing.name} burns and when is not given"
+            raise MissingInput(f"items.{key}.gas_input", says)
 
 
 def cooking(key: str, thing: Thing, sheet: Worksheet) -> Cooking:
