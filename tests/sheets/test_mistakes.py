@@ -24,7 +24,7 @@ FOUND = {
     "towing.coupler_rating": None,
     "towing.axle_rating": None,
     "towing.tire_rating": None,
-    "towing.tires_cover_axle": 2 * 1400 / 1.10 * (32 / 35) ** 0.58 * POUND,  # soft, then a tenth off
+    "towing.tires_cover_axle": 2 * 1400 / 1.10 * (32 / 35) ** 0.64 * POUND,  # soft, then a tenth off
     "towing.sides": None,
     "towing.ball_size": 1.875 * INCH,
     "towing.ball_rating": None,
