@@ -96,7 +96,7 @@ def test_the_controller_throws_away_what_it_cannot_carry() -> None:
 
 
 def test_the_controllers_current_against_the_panels() -> None:
-    enough = 400 / 12.8
+    enough = 400 * (1 - 0.140757) * 0.97 / 14.4
     at = SUN.replace('current = "40 A"', 'current = "{:.9f} A"')
     assert verdict(at.format(enough), "solar.controller_current") == "pass"
     assert verdict(at.format(enough * 0.999), "solar.controller_current") == "fail"

@@ -154,14 +154,14 @@ def strings_of(count: Number, series: Number) -> Number:
     return count / series
 
 
-@equation("ohm-law:current at a voltage", uncited=True)
-def current_at(power: Watts, voltage: Volts) -> Amperes:
-    """Current that a power makes at a voltage.
+@equation("trade-practice:current of a controller that works panels at their best", uncited=True)
+def controller_output(*, rated: Watts, loss: Number, efficiency: Number, voltage: Volts) -> Amperes:
+    """Current that a controller is asked for when panels in full sun give their rating, less what is lost.
 
-    >>> current_at(power=300.0, voltage=12.0)
-    25.0
+    >>> round(controller_output(rated=400.0, loss=0.1, efficiency=0.95, voltage=14.4), 2)
+    23.75
     """
-    return power / voltage
+    return rated * (1 - loss) * efficiency / voltage
 
 
 @equation("ohm-law:current at a voltage", uncited=True)

@@ -4,15 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from curbwright import data, units
 from curbwright.build.cart import Build
 from curbwright.build.solar import Solar
 from curbwright.equations import solar as eq
-from curbwright.errors import MissingInput
 from curbwright.figures import Figure, Worksheet
 from curbwright.sheets.placing import Placing
+from curbwright.sheets.solar.array import Array, array_of
 from curbwright.sheets.solar.currents import currents
-from curbwright.sheets.solar.hours import Array, Sky, clear_day, sky
+from curbwright.sheets.solar.hours import Sky, clear_day, sky
 from curbwright.sheets.solar.weather import FIELD, season
 
 __all__ = ["solar_sheet"]
@@ -25,14 +24,15 @@ def solar_sheet(build: Build, placing: Placing, figures: Mapping[str, Figure]) -
     if solar is None:
         sheet.note("This cart has no panels.")
         return sheet
+    array: Array | None = None
     with sheet.attempt():
-        _energy(build, solar, figures, sheet)
-    currents(solar, figures, sheet.section("currents", "currents and voltages"))
+        array = array_of(solar, figures, sheet)
+        _energy(build, solar, array, sheet)
+    currents(solar, figures, array, sheet.section("currents", "currents and voltages"))
     return sheet
 
 
-def _energy(build: Build, solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> None:
-    array = _array(solar, figures, sheet)
+def _energy(build: Build, solar: Solar, array: Array, sheet: Worksheet) -> None:
     above = sky(build, solar, sheet)
     hours = sheet.section("clear", "a clear day, hour by hour")
     clear = clear_day(build, solar, above, array, hours)
@@ -89,76 +89,3 @@ def _weather(build: Build, above: Sky, clear: Figure, sheet: Worksheet) -> tuple
             clear=whole,
         )
     return energies["mean"], energies["dull"]
-
-
-def _array(solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> Array:
-    """Write the panels together, their losses and their controller."""
-    if solar.count is not None or not solar.panels:
-        count = sheet.given(solar["count"])
-    else:
-        count = sheet.choice(
-            "panel_count", "panels", float(len(solar.panels)), "solar.panels", ", ".join(solar.panels)
-        )
-    rated = sheet.work(
-        "rated_all",
-        "rated power of all panels",
-        eq.panels_together,
-        one=sheet.given(solar["rated"]),
-        count=count,
-    )
-    return Array(
-        rated, _efficiency(solar, figures, sheet), _losses(solar, sheet), _most(solar, figures, rated, sheet)
-    )
-
-
-def _losses(solar: Solar, sheet: Worksheet) -> Figure:
-    if solar.losses is not None:
-        return sheet.given(solar["losses"])
-    parts = {
-        row["loss"]: sheet.tabled(
-            f"loss_{row['loss']}",
-            f"lost to {row['says']}",
-            float(units.read(row["share"], "share")),
-            "1",
-            source=row["source"],
-            row=row["how"],
-            shown="%",
-        )
-        for row in data.table("solar/losses")
-    }
-    return sheet.work("losses_together", "losses together", eq.losses_together, shown="%", **parts)
-
-
-def _efficiency(solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> Figure:
-    """Of an MPPT controller as given; a switching one works the panels at the battery's voltage."""
-    if solar.controller.kind == "MPPT":
-        return sheet.given(solar.controller["efficiency"])
-    return sheet.work(
-        "switching",
-        "what the controller uses of the panels",
-        eq.switching_efficiency,
-        shown="%",
-        battery=charging_voltage(figures),
-        best=sheet.given(solar["best_voltage"]),
-        series=sheet.given(solar["in_series"]),
-    )
-
-
-def _most(solar: Solar, figures: Mapping[str, Figure], rated: Figure, sheet: Worksheet) -> Figure:
-    """Most power that the controller passes on; without its rating, all that the panels can make."""
-    if solar.controller.current is None:
-        return sheet.largest("most", "most power to the battery", {"the panels' rating": rated})
-    return sheet.work(
-        "most",
-        "most power to the battery",
-        eq.power_at,
-        current=sheet.given(solar.controller["current"]),
-        voltage=charging_voltage(figures),
-    )
-
-
-def charging_voltage(figures: Mapping[str, Figure]) -> Figure:
-    """Return the voltage the bank is charged to; raises MissingInput where there is none."""
-    if "battery.charging.voltage" not in figures:
-        raise MissingInput("battery", "the bank that the panels charge is not known yet")
-    return figures["battery.charging.voltage"]

@@ -8,89 +8,53 @@ from curbwright.build.solar import Solar
 from curbwright.equations import solar as eq
 from curbwright.errors import MissingInput
 from curbwright.figures import Figure, Worksheet
+from curbwright.sheets.solar.array import Array, charging_voltage
 
 
-def currents(solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> None:
+def currents(solar: Solar, figures: Mapping[str, Figure], array: Array | None, sheet: Worksheet) -> None:
     """Write currents and voltages, each as far as it is known."""
     for part in (_circuit, _controller, _voltage):
         with sheet.attempt():
-            part(solar, figures, sheet)
+            part(solar, figures, array, sheet)
 
 
-def _strings(solar: Solar, sheet: Worksheet) -> Figure:
-    found = sheet.figures().get(f"{sheet.id}.strings")
-    if found is not None:
-        return found
-    count = (
-        sheet.given(solar["count"])
-        if solar.count is not None or not solar.panels
-        else sheet.choice(
-            "count", "panels", float(len(solar.panels)), "solar.panels", ", ".join(solar.panels)
-        )
-    )
-    return sheet.work(
-        "strings", "strings of panels", eq.strings_of, count=count, series=sheet.given(solar["in_series"])
-    )
-
-
-def _circuit(solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> None:
+def _circuit(solar: Solar, figures: Mapping[str, Figure], array: Array | None, sheet: Worksheet) -> None:
     """The current between panels and controller."""
+    short, series = sheet.given(solar["short_circuit"]), sheet.given(solar["in_series"])
+    if array is None:
+        raise MissingInput("solar.count", "panels: number of panels is not known")
+    strings = sheet.work("strings", "strings of panels", eq.strings_of, count=array.count, series=series)
     circuit = sheet.work(
-        "circuit",
-        "largest current from the panels",
-        eq.circuit_current,
-        short_circuit=sheet.given(solar["short_circuit"]),
-        strings=_strings(solar, sheet),
-    )
+        "circuit", "largest current from the panels", eq.circuit_current, short_circuit=short,
+        strings=strings,
+    )  # fmt: skip
     sheet.work(
         "conductor", "current that its wire and fuse are chosen for", eq.conductor_current, circuit=circuit
     )
 
 
-def _controller(solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> None:
+def _controller(solar: Solar, figures: Mapping[str, Figure], array: Array | None, sheet: Worksheet) -> None:
     """The current that the controller is asked to give, against what it can."""
+    says = "current that the controller is asked for"
     if solar.controller.kind == "PWM":
         circuit = sheet.figures().get(f"{sheet.id}.circuit")
         if circuit is None:
             raise MissingInput(
                 "solar.short_circuit", "panels: short-circuit current of one panel is not given"
             )
-        sheet.largest("output", "current that the panels make of it", {"the panels' own": circuit})
-    else:
-        rated = sheet.work(
-            "all",
-            "rated power of all panels",
-            eq.panels_together,
-            one=sheet.given(solar["rated"]),
-            count=_count(solar, sheet),
-        )
+        sheet.largest("output", says, {"the panels' own": circuit})
+    elif array is not None:
         sheet.work(
-            "output",
-            "current that the panels make of it",
-            eq.current_at,
-            power=rated,
-            voltage=_nominal(figures),
-        )
+            "output", says, eq.controller_output, rated=array.rated, loss=array.losses,
+            efficiency=array.efficiency, voltage=charging_voltage(figures),
+        )  # fmt: skip
     sheet.largest(
-        "controller",
-        "largest current of the controller",
+        "controller", "largest current of the controller",
         {"as given": sheet.given(solar.controller["current"])},
-    )
+    )  # fmt: skip
 
 
-def _count(solar: Solar, sheet: Worksheet) -> Figure:
-    _strings(solar, sheet)
-    found = sheet.figures()
-    return found[f"{sheet.id}.count"] if f"{sheet.id}.count" in found else found["solar.count"]
-
-
-def _nominal(figures: Mapping[str, Figure]) -> Figure:
-    if "battery.nominal_voltage" not in figures:
-        raise MissingInput("battery", "the bank that the panels charge is not known yet")
-    return figures["battery.nominal_voltage"]
-
-
-def _voltage(solar: Solar, figures: Mapping[str, Figure], sheet: Worksheet) -> None:
+def _voltage(solar: Solar, figures: Mapping[str, Figure], array: Array | None, sheet: Worksheet) -> None:
     """The open voltage of a string on a cold bright morning, against what the controller stands."""
     rated = sheet.tabled(
         "rated_cell",

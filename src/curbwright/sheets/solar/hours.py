@@ -10,19 +10,9 @@ from curbwright.build.solar import Solar
 from curbwright.equations import cold
 from curbwright.equations import solar as eq
 from curbwright.figures import Figure, Worksheet
+from curbwright.sheets.solar.array import Array
 
 HOUR = 3600.0
-
-
-@dataclass(frozen=True)
-class Array:
-    """The panels together and what stands between them and the bank."""
-
-    rated: Figure
-    efficiency: Figure
-    losses: Figure
-    most: Figure
-    """Most power that the controller passes on."""
 
 
 @dataclass(frozen=True)
