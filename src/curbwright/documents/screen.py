@@ -42,10 +42,10 @@ def check_lines(
     yield from _load_cases(sheets)
     full, brief, untold, tight = (len(findings),) * 4 if everything else (IN_FULL, IN_BRIEF, UNTOLD, TIGHT)
     if kept["fail"]:
-        yield from _part("Fails", _failing(verdicts, kept["fail"], full, brief))
+        yield from _part("Fails", _failing(verdicts, kept["fail"], full, brief, file))
         tight = tight if everything else TIGHT // 3
     if kept["cannot tell"]:
-        yield from _part("Cannot be told yet", _untold(verdicts, kept["cannot tell"], untold))
+        yield from _part("Cannot be told yet", _untold(verdicts, kept["cannot tell"], untold, file))
     yield from _passing(verdicts, kept, tight)
     yield from _assumed(sheets, findings, len(findings) if everything else MOST_NAMED)
     yield from ((line, "quiet") for line in wrap(CAUTION, WIDTH))
@@ -65,18 +65,18 @@ def _count(kept: dict[str, list[Finding]]) -> str:
     return "Of {} requirements {} fail, {} cannot be told, {} pass.".format(sum(counts), *counts)
 
 
-def _failing(verdicts: Verdicts, failed: list[Finding], full: int, brief: int) -> Iterator[Line]:
+def _failing(verdicts: Verdicts, failed: list[Finding], full: int, brief: int, file: str) -> Iterator[Line]:
     """The worst with their reasons, the next without, and how many more there are."""
     groups = by_requirement(failed)
     yield from verdicts.full([one for held in groups[:full] for one in held], "fail")
     yield from verdicts.brief([one for held in groups[full:] for one in held], brief, "fail")
-    yield from _more(len(groups) - full - brief)
+    yield from _more(len(groups) - full - brief, file)
 
 
-def _untold(verdicts: Verdicts, untold: list[Finding], most: int) -> Iterator[Line]:
+def _untold(verdicts: Verdicts, untold: list[Finding], most: int, file: str) -> Iterator[Line]:
     groups = by_requirement(untold)
     yield from verdicts.full([one for held in groups[:most] for one in held], "unsure")
-    yield from _more(len(groups) - most)
+    yield from _more(len(groups) - most, file)
     missing = Counter(field for held in groups for field in {each for one in held for each in one.missing})
     if len(groups) > 1 and missing:
         most_wanted = sorted(missing.items(), key=lambda one: (-one[1], one[0]))[:MOST_NAMED]
@@ -99,9 +99,9 @@ def _passing(verdicts: Verdicts, kept: dict[str, list[Finding]], most: int) -> I
         yield from _part(title, verdicts.brief(held, most, "pass"))
 
 
-def _more(left: int) -> Iterator[Line]:
+def _more(left: int, file: str) -> Iterator[Line]:
     if left > 0:
-        yield f"      and {left} more; all of them: curbwright check --all", "quiet"
+        yield f"      and {left} more; all of them: curbwright check --all {file}", "quiet"
 
 
 def _heading(build: Build) -> Iterator[Line]:
