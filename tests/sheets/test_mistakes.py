@@ -79,6 +79,12 @@ FOUND = {
     "gas.vent_bottom": 0.0,
     "gas.master_valve": 0.0,
     "exhaust.hood_over_grease": 0.0,
+    "battery.rate_said": 0.0,
+    "battery.flames": 1.0,
+    "battery.vent_outside": 0.0,
+    "battery.vent_opening": INCH**2,
+    "battery.vent_rv_rule": INCH**2,
+    "battery.charge_current.shore": 60.0,
 }  # fmt: skip
 
 
@@ -98,7 +104,7 @@ def test_the_check_finds_the_mistake(id: str, provided: float | None) -> None:
 
 def test_every_mistake_that_the_file_owns_up_to_is_in_this_list() -> None:
     remarks = "\n".join(line for line in examples.text("mistakes").splitlines() if line.startswith("#"))
-    owned = set(re.findall(r"(?:towing|space|standing|gas|exhaust)\.[a-z_]+", remarks))
+    owned = set(re.findall(r"(?:towing|space|standing|gas|battery|exhaust)\.[a-z_]+", remarks))
     assert owned == {".".join(id.split(".")[:2]) for id in FOUND}
     assert len(owned) >= 12
 

@@ -89,6 +89,7 @@ def test_ampere_hours_without_a_time_fail_and_leave_the_energy_untold() -> None:
     untold = findings(bare)["battery.energy"]
     assert untold.verdict == "cannot tell"
     assert "battery.capacity_rate" in untold.missing
+    assert "battery.vent.opening" in worked(bare).figures  # hydrogen does not wait for it
 
 
 def test_lithium_needs_no_time() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from curbwright.build.cart import Build
 from curbwright.figures import Worksheet
-from curbwright.sheets.battery.bank import capacity, sizes
+from curbwright.sheets.battery.bank import rating, sizes, wells
 from curbwright.sheets.battery.charging import charging, cold
 from curbwright.sheets.battery.day import battery_day_sheet
 from curbwright.sheets.battery.posts import resistances, voltages
@@ -44,11 +44,11 @@ def battery_sheet(build: Build, placing: Placing) -> Worksheet:
 def _bank(spec: Spec, sheet: Worksheet) -> None:
     known = sizes(spec, sheet)
     voltages(spec, known, sheet)
-    held = capacity(spec, known, sheet)
-    factor = temperature_factor(spec, sheet)
-    usable(spec, known, held.wells, factor, sheet)
-    resistances(spec, known, held.one, sheet)
+    one, rated = rating(spec, known, sheet)
+    resistances(spec, known, one, sheet)
     for part, id, says in ((vent, "vent", "hydrogen and its openings"), (charging, "charging", "charging")):
         below = sheet.section(id, says)
         with below.attempt():
-            part(spec, known, held, below)
+            part(spec, known, rated, below)
+    held = wells(spec, known, one, sheet)
+    usable(spec, known, held, temperature_factor(spec, sheet), sheet)

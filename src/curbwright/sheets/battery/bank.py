@@ -69,17 +69,8 @@ def sizes(spec: Spec, sheet: Worksheet) -> Sizes:
     return Sizes(series, strings, voltage, nominal, each, cells, counted)
 
 
-@dataclass(frozen=True)
-class Capacity:
-    """Rated capacity of one battery and of the bank, and the bank's wells."""
-
-    one: Figure
-    rated: Figure
-    wells: Wells
-
-
-def capacity(spec: Spec, known: Sizes, sheet: Worksheet) -> Capacity:
-    """Write the rated capacity of the bank and its wells."""
+def rating(spec: Spec, known: Sizes, sheet: Worksheet) -> tuple[Figure, Figure]:
+    """Write and return the rated capacity of one battery and of the bank."""
     if not spec.lithium:
         said = spec.rates() is not None or spec.has("capacity_rate")
         sheet.section("rating", "how the capacity is rated").choice(
@@ -88,21 +79,20 @@ def capacity(spec: Spec, known: Sizes, sheet: Worksheet) -> Capacity:
         )  # fmt: skip
     one = sheet.given(spec.entry("capacity")) if spec.has("capacity") else _from_rows(spec, sheet)
     rated = sheet.work(
-        "rated_capacity",
-        "rated capacity of the bank",
-        eq.parallel_charge,
-        capacity=one,
+        "rated_capacity", "rated capacity of the bank", eq.parallel_charge, capacity=one,
         strings=known.strings,
-    )
+    )  # fmt: skip
+    return one, rated
+
+
+def wells(spec: Spec, known: Sizes, one: Figure, sheet: Worksheet) -> Wells:
+    """Write the wells of the bank."""
     full, share, rate = _wells(spec, one, sheet)
     whole = sheet.work(
-        "full",
-        "charge of the new bank, what is bound counted",
-        eq.parallel_charge,
-        capacity=full,
+        "full", "charge of the new bank, what is bound counted", eq.parallel_charge, capacity=full,
         strings=known.strings,
-    )
-    return Capacity(one, rated, Wells(whole, share, rate))
+    )  # fmt: skip
+    return Wells(whole, share, rate)
 
 
 def _from_rows(spec: Spec, sheet: Worksheet) -> Figure:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from curbwright.build.battery import Charger
 from curbwright.equations import battery as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.battery.bank import Capacity, Sizes
+from curbwright.sheets.battery.bank import Sizes
 from curbwright.sheets.battery.spec import Spec
 
 FREEZING = 273.15
@@ -18,7 +18,7 @@ _FED = {
 """Volts that a charger is fed with where the builder does not say."""
 
 
-def charging(spec: Spec, known: Sizes, held: Capacity, sheet: Worksheet) -> None:
+def charging(spec: Spec, known: Sizes, rated: Figure, sheet: Worksheet) -> None:
     """Write the limits of charging, and what each charger draws for what it gives."""
     rate = spec.typical(
         sheet, "charge_rate", f"charging current that {spec.chemistry} takes, for its capacity"
@@ -27,7 +27,7 @@ def charging(spec: Spec, known: Sizes, held: Capacity, sheet: Worksheet) -> None
         "most_current",
         "largest charging current the bank takes",
         eq.rated_current,
-        charge=held.rated,
+        charge=rated,
         rate=rate,
     )
     if spec.has("charge_voltage"):

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from curbwright.equations import battery as eq
 from curbwright.figures import Figure, Worksheet
-from curbwright.sheets.battery.bank import Capacity, Sizes
+from curbwright.sheets.battery.bank import Sizes
 from curbwright.sheets.battery.spec import Spec
 
 RV_RULE = 0.0011
 """Square metres: 1100 mm2, 1.7 in2, at the top and again at the bottom."""
 
 
-def vent(spec: Spec, known: Sizes, held: Capacity, sheet: Worksheet) -> None:
+def vent(spec: Spec, known: Sizes, rated: Figure, sheet: Worksheet) -> None:
     """Write what the bank gives off while it is charged hard, and the openings for it."""
     if spec.lithium:
         sheet.note(
@@ -27,10 +27,10 @@ def vent(spec: Spec, known: Sizes, held: Capacity, sheet: Worksheet) -> None:
         shown="cfm|m3/h",
         cells=known.cells,
         gas_rate=gas_rate,
-        charge=held.rated,
+        charge=rated,
     )
     current = sheet.work(
-        "gas_current", "gas current of the bank", eq.gas_current, charge=held.rated, gas_rate=gas_rate
+        "gas_current", "gas current of the bank", eq.gas_current, charge=rated, gas_rate=gas_rate
     )
     by_current = sheet.work(
         "flow_by_current",
