@@ -102,15 +102,17 @@ def baseline_offset(height: float, count: int, level: str) -> float:
 def wrapped(text: str, height: float, room: float, *, break_words: bool = False) -> str:
     """Return the text broken at spaces into lines no wider than the room where words allow it.
 
-    ``break_words`` breaks a word that is wider than the room as well.
+    No line is broken at a no-break space. ``break_words`` breaks a word that is wider than the room as well.
 
     >>> wrapped("hand washing sink", 2.4, 16)
     'hand\\nwashing\\nsink'
+    >>> wrapped("sink, 27\\N{NO-BREAK SPACE}lb", 2.4, 16)
+    'sink,\\n27 lb'
     """
     done: list[str] = []
-    for line in lines_of(text):
+    for line in text.split("\n"):
         current = ""
-        for word in line.split():
+        for word in filter(None, map(clean, line.split(" "))):
             for piece in _pieces(word, height, room) if break_words else [word]:
                 longer = f"{current} {piece}".strip()
                 if current and width(longer, height) > room:
