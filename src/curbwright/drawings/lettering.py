@@ -106,7 +106,7 @@ def wrapped(text: str, height: float, room: float, *, break_words: bool = False)
 
     >>> wrapped("hand washing sink", 2.4, 16)
     'hand\\nwashing\\nsink'
-    >>> wrapped("sink, 27\\N{NO-BREAK SPACE}lb", 2.4, 16)
+    >>> wrapped("sink, 27\\N{NO-BREAK SPACE}lb", 2.4, 13)
     'sink,\\n27 lb'
     """
     done: list[str] = []
