@@ -113,3 +113,8 @@ def test_everything_wrong_is_told_at_once() -> None:
 
 def test_an_item_may_be_named_with_its_section() -> None:
     assert build(CART.replace('feeds = ["chest"]', 'feeds = ["items.chest"]')).circuits
+
+
+def test_a_switch_on_a_circuit_is_an_item() -> None:
+    text = CART.replace('wire = "12 AWG"', 'wire = "12 AWG"\nswitch = "chets"')
+    assert any('Did you mean "chest"?' in one for one in problems(text))

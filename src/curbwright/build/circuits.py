@@ -105,6 +105,7 @@ class Circuit(Part):
     far_fuse: Amperes | None = asks("fuse at its other end, where that is a source too")
     far_fuse_type: FuseType | None = asks("kind of the fuse at its other end")
     far_fuse_distance: Length | None = asks("wire between the other source and the fuse there")
+    switch: str | None = asks("the item that disconnects it, by name")
     receptacles: Count = asks("receptacles on it", default=0)
     gfci: bool | None = asks("everything on it is behind a ground-fault interrupter")
     colour: str | None = asks("colour of its ungrounded wire; left out: by the usual colours")

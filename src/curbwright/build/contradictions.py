@@ -141,6 +141,9 @@ def _wiring(data: Table, items: Table) -> Iterator[Problem]:
                 yield _no_item(f"circuits.{key}.{field}", used, list(places))
         if feeds == []:
             yield Problem(None, f"circuits.{key}.feeds", "is empty", try_this="Name what the circuit ends at")
+        switch = ends.get("switch")
+        if isinstance(switch, str) and switch.removeprefix("items.") not in items:
+            yield _no_item(f"circuits.{key}.switch", switch, list(items))
     for supply in ("inverter", "generator"):
         used = _table(data, "electrical", supply).get("item")
         if isinstance(used, str) and used.removeprefix("items.") not in items:

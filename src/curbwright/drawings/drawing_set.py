@@ -8,6 +8,7 @@ from curbwright.drawings.backends import svg
 from curbwright.drawings.cart_parts import schedule
 from curbwright.drawings.elevation import curb_elevation
 from curbwright.drawings.gas_isometric import gas_isometric, gas_notes
+from curbwright.drawings.one_line import one_line, one_line_notes
 from curbwright.drawings.paper import paper
 from curbwright.drawings.plan import plan
 from curbwright.drawings.sheet import Page, Sheet, compose
@@ -17,17 +18,23 @@ from curbwright.sheets import Worksheets
 
 PAPERS = ("letter", "tabloid")
 READABLE = 24.0
-"""A drawing is wanted at 1/2 in = 1 ft or larger; a larger paper is taken before a smaller scale."""
+"""A drawing is wanted at 1/2 in = 1 ft or larger; a larger paper is taken before a smaller scale.
+
+A diagram is wanted as it was set out: made smaller, its lettering would not fit any more.
+"""
 
 
 def pages(sheets: Worksheets) -> tuple[Page, ...]:
-    """Return the sheets of the set: floor plan with equipment, curb-side elevation, gas where it is piped."""
+    """Return the sheets of the set: floor plan, curb-side elevation, gas and wiring where they are told."""
     wanted = [
         Page("Floor plan and equipment", (plan(sheets),), schedule(sheets), "EQUIPMENT"),
         Page("Curb-side elevation", (curb_elevation(sheets),), schedule(sheets), "EQUIPMENT"),
     ]
     if sheets.build.gas.sections:
         wanted.append(Page("Gas isometric", (gas_isometric(sheets),), gas_notes(sheets), "GAS"))
+    wiring = one_line(sheets)
+    if wiring is not None:
+        wanted.append(Page("One-line diagram", (wiring,), one_line_notes(sheets)))
     return tuple(wanted)
 
 
@@ -63,7 +70,7 @@ def _composed(page: Page, block: TitleBlock) -> Sheet:
             if name == PAPERS[-1]:
                 raise
             continue
-        if all(placed.scale.ratio <= READABLE for placed in made.placed if placed.view.to_scale):
+        if all(placed.scale.ratio <= (READABLE if placed.view.to_scale else 1.0) for placed in made.placed):
             return made
     assert made is not None  # noqa: S101 - the last paper either held it or raised
     return made
