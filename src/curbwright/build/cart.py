@@ -13,6 +13,7 @@ from curbwright.build.battery import Bank
 from curbwright.build.circuits import Basis, Circuit, Electrical
 from curbwright.build.exhaust import Exhaust
 from curbwright.build.fit import Item, Person, Shell
+from curbwright.build.food import MenuItem
 from curbwright.build.gas import Gas
 from curbwright.build.part import (
     Altitude,
@@ -70,6 +71,10 @@ class Place(Part):
         "warmest that food kept cold may be", default="41 °F", how="read", source="food-code-3-501-16:(A)(2)",
         note="one state's older text allows 45 °F, Ontario asks for 4 °C: the place decides",
     )  # fmt: skip
+    hot_limit: Temperature | None = asks(
+        "coldest that food kept hot may be", default="135 °F", how="read", source="food-code-3-501-16:(A)(1)",
+        note="New York asks for 140 °F: the place decides",
+    )  # fmt: skip
 
 
 class Pitch(Part):
@@ -110,20 +115,17 @@ class Pitch(Part):
     )  # fmt: skip
 
 
-class MenuItem(Part):
-    """`[menu.NAME]`: something sold."""
-
-    says: str | None = asks("what it is, as on the board")
-    portions: Count | None = asks("portions sold on a full day")
-    cooked_on: str | None = asks("item it is cooked on, as items.NAME")
-
-
 class ServiceDay(Part):
     """`[day]`: the hours and the hands."""
 
     opens: Clock | None = asks("serving from", shown="clock")
     closes: Clock | None = asks("serving until", shown="clock")
     crew: Count | None = asks("people working aboard")
+    cooks: Count | None = asks("of them, people who cook and hand on", default=1, how="practice")
+    busiest_hour: Share | None = asks(
+        "share of a day's portions asked for in its busiest hour", default="35 %", how="practice",
+        note="about 20 % of a cafe's day, half of a lunch-only pitch",
+    )  # fmt: skip
     drive: Duration | None = asks("drive from base to the pitch")
     stock_left: Share | None = asks(
         "share of the stock left at the end of the day", default="30 %", how="practice"

@@ -8,6 +8,7 @@ from curbwright.build.balance import MassHow
 from curbwright.build.battery import Piece
 from curbwright.build.circuits import Electric
 from curbwright.build.cold import ColdBox
+from curbwright.build.cooking import CookingThing
 from curbwright.build.gas import GasThing
 from curbwright.build.part import (
     Angle,
@@ -153,6 +154,7 @@ class Item(Part):
     electric: Electric | None = asks("what it draws")
     cold: ColdBox | None = asks("what it does to keep food cold")
     battery: Piece | None = asks("what it is as a battery of the bank")
+    cooking: CookingThing | None = asks("how food is cooked on it or kept hot in it")
     gas: GasThing | None = asks("how it burns gas, or what is stamped on a bottle")
 
     def _label(self) -> str:

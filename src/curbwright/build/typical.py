@@ -8,6 +8,7 @@ from typing import Any
 from curbwright.build import catalogue
 from curbwright.build.problems import Problem
 from curbwright.build.typical_cold import cold_fills
+from curbwright.build.typical_cooking import cooking_fills
 from curbwright.build.typical_gas import gas_fills
 from curbwright.build.typical_power import fills
 from curbwright.errors import UnknownName
@@ -57,7 +58,7 @@ def fill(data: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Known], lis
     full = {**data, "items": done}
     if isinstance(data.get("electrical"), dict):
         full["electrical"] = _electrical(data["electrical"], items, filled)
-    for place, known in (*fills(data), *gas_fills(data), *cold_fills(data)):
+    for place, known in (*fills(data), *gas_fills(data), *cold_fills(data), *cooking_fills(data)):
         _put(full, place, known, filled)
     return full, filled, problems
 

@@ -56,7 +56,7 @@ class Requirement:
         return self.how == "memory"
 
 
-DOCUMENTS = ("towing", "space", "cold", "electrical", "gas", "exhaust", "battery", "solar")
+DOCUMENTS = ("towing", "space", "cold", "electrical", "gas", "exhaust", "cooking", "food", "battery", "solar")
 
 
 @cache

@@ -31,8 +31,10 @@ def work(build: Build) -> Worksheets:
     from curbwright.sheets.battery import battery_day_sheet, battery_sheet
     from curbwright.sheets.circuits import circuits_sheet
     from curbwright.sheets.cold import cold_sheet
+    from curbwright.sheets.cooking import cooking_sheet
     from curbwright.sheets.exhaust import exhaust_sheet
     from curbwright.sheets.fit import fit_sheet
+    from curbwright.sheets.food import food_sheet
     from curbwright.sheets.gas import gas_sheet
     from curbwright.sheets.solar import solar_sheet
 
@@ -46,6 +48,8 @@ def work(build: Build) -> Worksheets:
         lambda: cold_sheet(build, placing),
         lambda: gas_sheet(build, placing),
         lambda: exhaust_sheet(build, placing),
+        lambda: cooking_sheet(build, placing),
+        lambda: food_sheet(build, placing),
         lambda: battery_sheet(build, placing),
         lambda: solar_sheet(build, placing, figures),
         lambda: circuits_sheet(build, placing, figures),

@@ -1,11 +1,14 @@
 """Cooking: a plate's heat, what the food takes, portions an hour by each step, pots, and heat going in."""
 
 from curbwright.equations.cooking.pace import (
+    at_once,
+    batch_time,
     food_heat,
     fuel_for,
     fuel_mass,
     hands_time,
     heat_time,
+    load_heat,
     mean_each,
     pace,
     peak_pace,
@@ -14,6 +17,7 @@ from curbwright.equations.cooking.pace import (
     water_cooked_off,
 )
 from curbwright.equations.cooking.plate import (
+    after_load,
     area,
     contact_temperature,
     fuel_burned,
@@ -46,10 +50,14 @@ from curbwright.equations.cooking.through import (
     cylinder_temperature,
     cylinder_time,
     cylinder_weight,
+    half_thickness,
 )
 
 __all__ = [
+    "after_load",
     "area",
+    "at_once",
+    "batch_time",
     "biot_number",
     "boiled_away",
     "centre_time",
@@ -62,6 +70,7 @@ __all__ = [
     "fuel_burned",
     "fuel_for",
     "fuel_mass",
+    "half_thickness",
     "hands_time",
     "heat_capacity",
     "heat_time",
@@ -72,6 +81,7 @@ __all__ = [
     "idle_input",
     "latent_heat",
     "load_drop",
+    "load_heat",
     "mean_each",
     "open_water_loss",
     "pace",

@@ -134,3 +134,33 @@ def mean_each(whole: Joules, portions: Number) -> Joules:
     200000.0
     """
     return whole / portions
+
+
+@equation("portions-an-hour:batches", uncited=True)
+def batch_time(*, portions: Number, at_once: Number, time: Seconds, turn: Seconds) -> Seconds:
+    """Time that portions take of a pot, a basket or an oven which is always full.
+
+    >>> batch_time(portions=100, at_once=5, time=200, turn=25)
+    4500.0
+    """
+    return portions / at_once * (time + turn)
+
+
+@equation("portions-an-hour:room", uncited=True)
+def at_once(area: SquareMetres, *, usable: Number, each: SquareMetres) -> Number:
+    """Portions that lie on a plate at once.
+
+    >>> round(at_once(0.5, usable=0.8, each=0.04), 6)
+    10.0
+    """
+    return area * usable / each
+
+
+@equation("portion-heat:load", uncited=True)
+def load_heat(heat: Joules, portions: Number) -> Joules:
+    """Heat that all portions of a full load take.
+
+    >>> load_heat(60000, 10)
+    600000
+    """
+    return heat * portions

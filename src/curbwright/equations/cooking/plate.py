@@ -145,6 +145,16 @@ def load_drop(heat: Joules, capacity: JoulesPerKelvin) -> TemperatureDifference:
 
 
 @equation("lumped-plate:recovery", uncited=True)
+def after_load(hot: Kelvins, drop: TemperatureDifference) -> Kelvins:
+    """Temperature of the plate when a full load has taken its heat and no burner helped.
+
+    >>> after_load(463.0, 20.0)
+    443.0
+    """
+    return hot - drop
+
+
+@equation("lumped-plate:recovery", uncited=True)
 def recovery_time(heat: Joules, spare: Watts) -> Seconds:
     """Time the burners take to put back what a full load took, the top's loss met.
 

@@ -35,6 +35,16 @@ def biot_number(
     return film * length / conductivity
 
 
+@equation("transient-conduction:half", uncited=True)
+def half_thickness(thickness: Metres) -> Metres:
+    """Way from the face of a slab to its middle.
+
+    >>> half_thickness(0.02)
+    0.01
+    """
+    return thickness / 2
+
+
 @procedure("transient-conduction:cylinder root")
 def cylinder_root(biot: Number) -> Number:
     """First root of x J1(x) = Biot number times J0(x), by Brent's method.
