@@ -33,52 +33,33 @@ class Day:
     fuel: dict[str, dict[str, Figure]] = field(default_factory=dict)
 
 
+@dataclass
+class _Rows:
+    """The rows of one appliance's schedules, by what is sold."""
+
+    room: dict[str, dict[str, Figure]] = field(default_factory=dict)
+    flame: dict[str, dict[str, Figure]] = field(default_factory=dict)
+    hands: dict[str, dict[str, Figure]] = field(default_factory=dict)
+    fuel: dict[str, dict[str, Figure]] = field(default_factory=dict)
+    loads: dict[str, Figure] = field(default_factory=dict)
+
+
 def of_appliance(build: Build, one: Appliance, constants: Constants, sheet: Worksheet, day: Day) -> None:
     """Write the portions an hour of an appliance at the mix sold, and what a portion of each burns."""
-    input, efficiency = input_of(one, sheet), usual(one, "efficiency", "efficiency", "share", sheet)
-    turn = sheet.given(one.cooking["turn"])
-    room: dict[str, dict[str, Figure]] = {}
-    flame: dict[str, dict[str, Figure]] = {}
-    hands: dict[str, dict[str, Figure]] = {}
-    fuel: dict[str, dict[str, Figure]] = {}
-    loads: dict[str, Figure] = {}
+    rows = _Rows()
     for key, sold in one.sold.items():
-        below = sheet.section(key, key.replace("_", " "))
         name = key.replace("_", " ")
-        portions, time = below.given(sold["portions"]), below.given(sold["cook_time"])
-        heat = portion_heat(sold, constants, below)
-        room[name] = {"portions": portions, "time": time, "turn": turn, **_room(one, sold, sheet, below)}
-        flame[name] = {"portions": portions, "heat": heat, "input": input, "efficiency": efficiency}
-        hands[name] = {"portions": portions, "each": below.given(sold["hands"]),
-                       "cooks": sheet.given(build.day["cooks"])}  # fmt: skip
-        burned = below.work(
-            "fuel",
-            f"{name}: burned for a portion",
-            eq.fuel_for,
-            shown=ENERGY,
-            heat=heat,
-            efficiency=efficiency,
-        )
-        if one.cooking.power is None:
-            below.work(
-                "gas", f"{name}: propane for a portion", eq.fuel_mass, fuel=burned,
-                heat_content=constants["heat_by_mass"],
-            )  # fmt: skip
-        fuel[name] = {"heat": burned, "portions": portions}
-        with below.attempt():
-            _middle(one, sold, constants, sheet, below)
-        if one.method == "plate":
-            _full_load(one, heat, room[name], sheet, below, loads)
-    whole = sheet.total(
-        "portions", "portions of the day cooked on it", [row["portions"] for row in flame.values()]
-    )
+        _portion(build, one, sold, constants, (sheet, sheet.section(key, name)), rows)
+    counts = [row["portions"] for row in rows.flame.values()]
+    whole = sheet.total("portions", "portions of the day cooked on it", counts)
     spread: Callable[..., Any] = eq.plate_time if one.method == "plate" else eq.batch_time
-    word = "plate" if one.method == "plate" else "room"
+    word, heat = (
+        "plate" if one.method == "plate" else "room",
+        "flame" if one.cooking.power is None else "power",
+    )
     times = {
-        word: sheet.schedule("room_time", f"time they take of its {word}", spread, room),
-        "flame" if one.cooking.power is None else "power": sheet.schedule(
-            "heat_time", "time they take of its heat", eq.heat_time, flame
-        ),
+        word: sheet.schedule("room_time", f"time they take of its {word}", spread, rows.room),
+        heat: sheet.schedule("heat_time", "time they take of its heat", eq.heat_time, rows.flame),
     }
     cases = {
         step: sheet.work(
@@ -87,12 +68,41 @@ def of_appliance(build: Build, one: Appliance, constants: Constants, sheet: Work
         for step, time in times.items()
     }  # fmt: skip
     sheet.smallest("portions_per_hour", f"{one.name}: portions an hour, all the mix", cases, shown=PACE)
-    if loads:
-        sheet.smallest("after_load", f"{one.name}: plate after a full load, no burner helping", loads)
+    if rows.loads:
+        sheet.smallest("after_load", f"{one.name}: plate after a full load, no burner helping", rows.loads)
     day.portions.append(whole)
     day.steps |= {f"{one.key.replace('_', ' ')}: {step}": time for step, time in times.items()}
-    day.hands |= hands
-    day.fuel |= fuel
+    day.hands |= rows.hands
+    day.fuel |= rows.fuel
+
+
+def _portion(
+    build: Build, one: Appliance, sold: MenuItem, constants: Constants, sheets: tuple[Worksheet, Worksheet],
+    rows: _Rows,
+) -> None:  # fmt: skip
+    """Write what one thing sold takes of an appliance, and what a portion of it burns."""
+    sheet, below = sheets
+    name = below.title
+    input, efficiency = input_of(one, sheet), usual(one, "efficiency", "efficiency", "share", sheet)
+    portions, time = below.given(sold["portions"]), below.given(sold["cook_time"])
+    turn, cooks = sheet.given(one.cooking["turn"]), sheet.given(build.day["cooks"])
+    heat = portion_heat(sold, constants, below)
+    rows.room[name] = {"portions": portions, "time": time, "turn": turn, **_room(one, sold, sheet, below)}
+    rows.flame[name] = {"portions": portions, "heat": heat, "input": input, "efficiency": efficiency}
+    rows.hands[name] = {"portions": portions, "each": below.given(sold["hands"]), "cooks": cooks}
+    burned = below.work(
+        "fuel", f"{name}: burned for a portion", eq.fuel_for, shown=ENERGY, heat=heat, efficiency=efficiency
+    )
+    if one.cooking.power is None:
+        below.work(
+            "gas", f"{name}: propane for a portion", eq.fuel_mass, fuel=burned,
+            heat_content=constants["heat_by_mass"],
+        )  # fmt: skip
+    rows.fuel[name] = {"heat": burned, "portions": portions}
+    with below.attempt():
+        _middle(one, sold, constants, sheet, below)
+    if one.method == "plate":
+        _full_load(one, heat, rows.room[name], sheet, below, rows.loads)
 
 
 def _room(one: Appliance, sold: MenuItem, sheet: Worksheet, below: Worksheet) -> dict[str, Figure]:
