@@ -194,6 +194,23 @@ def test_two_supplies_of_the_panel_meet_in_a_transfer_switch() -> None:
     assert switch.lines == ("TRANSFER", "neutral", "not told")
 
 
+def test_a_charger_on_the_bus_is_drawn_between_the_tow_plug_and_the_bus() -> None:
+    """Drawn otherwise the tow lead would seem tied straight to the bank."""
+    text = PLAIN + '[items.dcdc]\nkind = "charger"\n' + circuit("feeder", "bank", "12 V bus", **FUSED)
+    text += circuit("tow", "tow plug", "dcdc", **FUSED, current='"20 A"')
+    text += circuit("out", "12 V bus", "dcdc", **FUSED, current='"20 A"', far_fuse='"25 A"')
+    made = found(text)
+    (lane,) = made.lanes
+    assert (lane.source.lines[0], lane.first is not None, lane.second) == ("TOW PLUG", True, None)
+    assert lane.joins == "to bus, D02"
+    assert [(row.load, row.inward) for row in made.low] == [("from dcdc", True)]
+
+
+def test_a_tow_lead_tied_straight_to_the_bank_is_drawn_so() -> None:
+    made = found(PLAIN + circuit("tow", "tow plug", "bank", **FUSED, current='"20 A"'))
+    assert [(lane.source.lines[0], lane.converter) for lane in made.lanes] == [("TOW PLUG", None)]
+
+
 def test_the_one_bond_and_the_disconnects_stand_in_the_notes() -> None:
     notes = " ".join(one_line_notes(worked(examples.text("flatbread"))))
     assert "on shore power 1, on the inverter 1" in notes

@@ -8,18 +8,18 @@ from __future__ import annotations
 from curbwright.drawings.boxes import Point
 from curbwright.drawings.one_line.contents import Contents, Lane, Row, Wire, contents
 from curbwright.drawings.one_line.notes import one_line_notes
-from curbwright.drawings.one_line.pen import ABOVE, FUSE, SMALL, Pen
+from curbwright.drawings.one_line.pen import ABOVE, FUSE, SMALL, Pen, wide
 from curbwright.drawings.primitives import View
 from curbwright.sheets import Worksheets
 
 __all__ = ["one_line", "one_line_notes"]
 
-SOURCE, CONVERTER, BANK, INVERTER = (0.0, 33.0), (55.0, 30.0), (112.0, 28.0), (88.0, 33.0)
+SOURCE, CONVERTER, BANK, INVERTER = (0.0, 32.0), (56.0, 29.0), (112.0, 28.0), (88.0, 33.0)
 """Left edge and width of the columns of boxes."""
 TRANSFER = (144.5, 18.5)
-BUS, FUSED, END = 168.0, 180.0, 221.0
+BUS, FUSED, END = 168.0, 178.5, 215.5
 """The bus, the middle of a row's fuse, the tip of its arrow."""
-LOAD = 29.0
+LOAD = 34.5
 """Room for the name of a load."""
 LANE, ROOM = 17.0, 108.0
 """From one source to the next, and how tall the diagram may be."""
@@ -29,8 +29,8 @@ HEAD = 6.0
 """Above the first row, for the name of the bus."""
 APART = 16.0
 """Between the 12 V half and the 120 V half, for the inverter's fuse."""
-FULL, LEAST = 7.6, 5.0
-"""Pitch of rows lettered above and below their line, and above it only."""
+ROOMY, FULL, LEAST = 9.8, 7.6, 5.0
+"""Pitch of rows whose load may take three lines, or two, and of those lettered above their line only."""
 
 
 def one_line(sheets: Worksheets) -> View | None:
@@ -44,7 +44,7 @@ def _drawn(found: Contents) -> Pen:
     rows, low_half = len(found.low) + len(found.mains), found.bank is not None
     mains_half = bool(found.inverter or found.others or found.mains)
     spare = ROOM - (APART if mains_half and low_half else 0.0) - 2 * HEAD
-    pitch = min(9.0, max(LEAST, spare / max(rows, 1)))
+    pitch = min(11.0, max(LEAST, spare / max(rows, 1)))
     low = max(len(found.lanes) * LANE, len(found.low) * pitch + HEAD, 34.0) if low_half else 0.0
     mains = max(len(found.mains) * pitch + HEAD, (1 + len(found.others)) * LANE) if mains_half else 0.0
     middle = mains + (APART if mains and low else 0.0)
@@ -72,6 +72,11 @@ def _lane(pen: Pen, lane: Lane, y: float) -> None:
     else:
         pen.line((start, y), (CONVERTER[0], y))
     pen.box(CONVERTER[0], y - TALL / 2, CONVERTER[1], TALL, lane.converter.lines)
+    if lane.joins:
+        right = CONVERTER[0] + CONVERTER[1]
+        pen.line((right, y), (right + 4.0, y))
+        pen.arrow((right + 5.8, y))
+        pen.text((right + 7.0, y - SMALL / 2), lane.joins, room=BANK[0] - right - 7.5)
     if lane.second is not None:
         _run(pen, lane.second, (CONVERTER[0] + CONVERTER[1], y), (BANK[0], y), from_right=True)
 
@@ -123,18 +128,29 @@ def _row(pen: Pen, row: Row, y: float, pitch: float) -> None:
     """One branch: number, protection, wire, load."""
     wire, full = row.wire, pitch >= FULL
     pen.run((BUS, y), (END - 1.8, y), *((FUSED, sort) for sort in wire.devices[:1]))
-    pen.arrow((END, y))
+    pen.arrow((END - 1.8, y) if row.inward else (END, y), left=row.inward)
     pen.text((BUS + 1.0, y + ABOVE), wire.number, room=FUSED - FUSE / 2 - BUS - 1.5)
     start = FUSED + FUSE / 2 + 1.0
     pen.text((start, y + ABOVE), wire.near if full else wire.short, room=END - 1.5 - start)
     if full:
-        pen.text((start, y - ABOVE - SMALL), wire.wire, room=END - 1.5 - start)
+        far = f", far {' '.join(wire.far.split()[:2])}" if wire.has_far else ""
+        pen.text((start, y - ABOVE - SMALL), f"{wire.wire}{far}", room=END - 1.5 - start)
     place = END + 1.5
     if row.receptacles:
         pen.outlet((END + 1.6, y))
         place += 2.7
+    room = LOAD - (place - END)
+    pen.block((place, y), _load(row, room), room=room, most=3 if pitch >= ROOMY else 2 if full else 1)
+
+
+def _load(row: Row, room: float) -> str:
+    """What a branch feeds with its power, which is not parted from its unit where one line is too short."""
     count = f"{row.receptacles} receptacles: " if row.receptacles > 1 else ""
-    pen.block((place, y), f"{count}{row.load}", room=LOAD - (place - END), most=2 if full else 1)
+    names = f"{count}{row.load}"
+    if not row.power:
+        return names
+    words = f"{names}, {row.power}"
+    return f"{names},\n{row.power}" if wide(words) > room >= wide(f"{names},") else words
 
 
 def _mains(pen: Pen, found: Contents, top: float, middle: float, pitch: float) -> None:

@@ -16,6 +16,7 @@ from curbwright.sheets.circuits.wiring import Wiring
 from curbwright.units import show
 
 _CONVERTERS = ("charger", "controller")
+_CHARGED = ("battery", "12 V bus")
 
 
 @dataclass(frozen=True)
@@ -48,15 +49,19 @@ class Lane:
     first: Wire | None
     converter: Box | None
     second: Wire | None
+    joins: str = ""
+    """Where the converter charges the 12 V bus instead of the bank: what says so."""
 
 
 @dataclass(frozen=True)
 class Row:
-    """A branch: its run, what it feeds, and what it starts at where that is not the bus beside it."""
+    """A branch: its run, and what it feeds or, coming in, what feeds the bus through it."""
 
     wire: Wire
     load: str
+    power: str
     receptacles: int
+    inward: bool
 
 
 @dataclass(frozen=True)
@@ -143,7 +148,7 @@ class _Reader:
             near = "fuse not known" if circuit.fuse is None else circuit.fuse.text
         else:
             size = row.wire if row.wire_given else f"{row.wire}*"
-            kind = row.fuse_type.removeprefix("AC ")
+            kind = row.fuse_type.removeprefix("AC ").replace("DC cartridge", "cartridge")
             near = f"{row.fuse:g} A {kind}".strip() if row.fuse_given else f"{row.fuse:g} A*"
         starts, ends = source_ends(self.wiring, circuit)
         far = (
@@ -199,33 +204,42 @@ class _Reader:
             if item.kind not in _CONVERTERS:
                 continue
             second = self._joined("battery", key)
+            joined = next(self._between("12 V bus", key), None) if second is None else None
             feeding = next((name for name in self._into(key) if name not in self.drawn), None)
-            if feeding is None and second is None:
+            if feeding is None and second is None and joined is None:
                 continue
             source, first = self._source(feeding, key)
-            yield Lane(source, first, Box((item.name, *self._converter(key))), second)
+            joins = f"to bus, {self.numbers[joined]}" if joined is not None else ""
+            yield Lane(source, first, Box((item.name, *self._converter(key))), second, joins)
         for name in list(self._at("tow plug")):
             if name not in self.drawn:
                 yield Lane(Box(("TOW PLUG", "charge lead")), self._wire(name), None, None)
 
+    def _between(self, one: str, other: str) -> Iterator[str]:
+        """The runs between two nodes, whichever end they are written from."""
+        for start, end in ((one, other), (other, one)):
+            yield from (
+                name for name in self._at(start) if end in self.wiring.ends(self.wiring.circuits[name])
+            )
+
     def _joined(self, one: str, other: str) -> Wire | None:
         """The run between two nodes, whichever end it is written from."""
-        return self._run(one, other) or self._run(other, one)
+        return next((self._wire(name) for name in self._between(one, other)), None)
 
     def _into(self, key: str) -> Iterator[str]:
+        """The runs that feed a converter; those to the bank or the bus are what it charges."""
         for name, circuit in self.wiring.circuits.items():
-            if key in self.wiring.ends(circuit) and self.wiring.node(circuit.supply) != "battery":
+            if key in self.wiring.ends(circuit) and self.wiring.node(circuit.supply) not in _CHARGED:
                 yield name
 
     def _source(self, name: str | None, key: str) -> tuple[Box, Wire | None]:
         """The box a converter's run starts at, and the run; a panel's branch is drawn as a row instead."""
         if name is None:
-            panels = [item for item in self.sheets.build.items.values() if item.kind == "solar"]
-            solar = self.wiring.kind(key) == "controller" and panels
-            return Box(("SOLAR", f"{len(panels)} panels") if solar else ("source", "not drawn")), None
+            solar = self.wiring.kind(key) == "controller"
+            return Box(self._solar() if solar else ("source", "not given")), None
         circuit = self.wiring.circuits[name]
         node = self.wiring.node(circuit.supply)
-        if node in ("120 V panel", "12 V bus"):
+        if node == "120 V panel":
             return Box((f"from {self.numbers[name]}", node)), None
         return self._source_box(node), self._wire(name)
 
@@ -244,8 +258,12 @@ class _Reader:
             bond = self.sheets.build.electrical.bonds.generator or "not told"
             return Box(tuple(line for line in ("GENERATOR", rating, f"N-G bond: {bond}") if line))
         if kind == "solar":
-            return Box(("SOLAR", called(self.wiring, node)))
+            return Box(self._solar())
         return Box((called(self.wiring, node),))
+
+    def _solar(self) -> tuple[str, ...]:
+        panels = sum(item.kind == "solar" for item in self.sheets.build.items.values())
+        return ("SOLAR", f"{panels} panel{'s' if panels > 1 else ''}") if panels else ("SOLAR",)
 
     def _converter(self, key: str) -> Iterator[str]:
         for charger in self.sheets.build.battery.chargers.values() if self.sheets.build.battery else ():
@@ -301,18 +319,21 @@ class _Reader:
             start = self.wiring.node(circuit.supply)
             beside = start == home or (outlets and self.wiring.kind(start) == "inverter")
             far = "" if beside else f" (from {called(self.wiring, circuit.supply)})"
-            loads = self._loads(circuit.feeds)
+            loads = ", ".join(called(self.wiring, one) for one in circuit.feeds)
             wire = self._wire(name)
             if circuit.gfci:
                 wire = replace(wire, near=f"{wire.near}, GFCI", short=f"GFCI {wire.short}")
-            yield Row(wire, f"{loads}{far}", circuit.receptacles)
+            inward = (
+                any(self.wiring.kind(end) in _CONVERTERS for end in self.wiring.ends(circuit)) and not mains
+            )
+            load = f"from {loads}" if inward else f"{loads}{far}"
+            yield Row(wire, load, self._power(circuit.feeds), circuit.receptacles, inward)
 
-    def _loads(self, names: list[str]) -> str:
-        """What a branch feeds, with its power where that is known."""
+    def _power(self, names: list[str]) -> str:
+        """The power of all that a branch feeds, where all of it is known."""
         found = [self.wired.loads.get(self.wiring.node(name)) for name in names]
         power = [float(load.power) for load in found if load is not None]
-        told = ", ".join(called(self.wiring, name) for name in names)
-        return f"{told}, {self._shown(sum(power), 'W', 3)}" if len(power) == len(names) else told
+        return self._shown(sum(power), "W", 3) if power and len(power) == len(names) else ""
 
     def _ground(self, field: str, says: str) -> str:
         wire = getattr(self.sheets.build.electrical, field)

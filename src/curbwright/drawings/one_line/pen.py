@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Literal
 
 from curbwright.drawings.boxes import Box, Point
-from curbwright.drawings.lettering import LINE_PITCH, shortened, width, wrapped
+from curbwright.drawings.lettering import LINE_PITCH, MINIMUM_HEIGHT, shortened, width, wrapped
 from curbwright.drawings.primitives import Align, Circle, Level, Line, Polyline, Primitive, Text, rectangle
 
 Device = Literal["fuse", "breaker", "switch"]
@@ -46,22 +46,28 @@ class Pen:
         if cut:
             self.marks.append(Text((at[0] * MM, at[1] * MM), cut, SMALL, 0, align, level))
 
-    def block(self, at: Point, words: str, *, room: float, most: int, align: Align = "left") -> None:
+    def block(self, at: Point, words: str, *, room: float, most: int) -> None:
         """Letter up to so many lines, their middle at a place; what does not fit is cut."""
-        lines = wrapped(words, SMALL, room, break_words=True).split("\n")
+        height = SMALL if most < 3 else MINIMUM_HEIGHT
+        lines = wrapped(words, height, room, break_words=True).split("\n")
         if len(lines) > most:
             lines = [*lines[: most - 1], " ".join(lines[most - 1 :])]
-        text = "\n".join(shortened(line, SMALL, room) for line in lines)
-        self.marks.append(Text((at[0] * MM, at[1] * MM), text, SMALL, 0, align, "middle"))
+        text = "\n".join(shortened(line, height, room) for line in lines)
+        self.marks.append(Text((at[0] * MM, at[1] * MM), text, height, 0, "left", "middle"))
 
     def box(self, left: float, bottom: float, wide: float, tall: float, lines: Sequence[str]) -> None:
         """Draw a box with its lettering in the middle."""
         place = Box(left, bottom, left + wide, bottom + tall)
         self.marks.append(rectangle(_scaled(place), layer="EQUIPMENT"))
-        fitted = [shortened(line, SMALL, wide - 2.0) for line in lines]
         most = max(1, int((tall - 1.0) / (LINE_PITCH * SMALL)))
+        fitted: list[str] = []
+        for number, line in enumerate(lines, 1):
+            pieces = wrapped(line, SMALL, wide - 2.0).split("\n")
+            spare = most - len(fitted) - (len(lines) - number)
+            fitted += pieces if len(pieces) <= spare else [line]
         x, y = place.centre
-        self.marks.append(Text((x * MM, y * MM), "\n".join(fitted[:most]), SMALL, 0, "centre", "middle"))
+        text = "\n".join(shortened(line, SMALL, wide - 1.5) for line in fitted[:most])
+        self.marks.append(Text((x * MM, y * MM), text, SMALL, 0, "centre", "middle"))
 
     def device(self, middle: Point, sort: Device, *, upright: bool = False) -> None:
         """Draw a fuse as a box on its run, a breaker as an arc over two dots, a switch as an open blade."""
@@ -93,11 +99,12 @@ class Pen:
             x = middle + FUSE / 2
         self.line((x, y), end)
 
-    def arrow(self, tip: Point) -> None:
-        """Draw the head of an arrow that points right."""
+    def arrow(self, tip: Point, *, left: bool = False) -> None:
+        """Draw the head of an arrow that points right, or left."""
         x, y = tip
+        back = x + 1.8 if left else x - 1.8
         self.marks.append(
-            Polyline(((x * MM, y * MM), ((x - 1.8) * MM, (y + 0.7) * MM), ((x - 1.8) * MM, (y - 0.7) * MM)),
+            Polyline(((x * MM, y * MM), (back * MM, (y + 0.7) * MM), (back * MM, (y - 0.7) * MM)),
                      closed=True, filled=True, layer="EQUIPMENT")
         )  # fmt: skip
 
