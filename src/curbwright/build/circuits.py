@@ -49,6 +49,7 @@ class Electric(Part):
         "current at the moment it starts over its running current", default="1", how="convention",
         note="a refrigerator 3 to 5, another motor 4 to 6",
     )  # fmt: skip
+    start_time: Duration = asks("how long its start lasts", default="0.3 s", how="memory", source="recalled")
     duty: Literal["constant", "window", "thermostat", "event"] = asks(
         "how it runs: always, between two times, by its thermostat, or now and then", default="window"
     )
@@ -125,6 +126,7 @@ class Inverter(Part):
     item: str | None = asks("the item it is, by name")
     rating: Power | None = asks("power it gives without end")
     surge: Power | None = asks("power it gives for a second or two, while a motor starts")
+    surge_time: Duration = asks("how long it gives that", default="1 s", how="practice")
     tare: Power | None = asks("power it draws with nothing switched on")
     part: Share = asks("part of its rating at which its part-load efficiency is given", default="30 %",
                        how="convention")  # fmt: skip

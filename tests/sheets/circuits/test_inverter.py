@@ -65,6 +65,12 @@ def test_it_starts_the_largest_motor_with_the_rest_running(surge: str, verdict: 
     assert worked(with_inverter(surge=f'"{surge}"')).verdicts("inverter_start") == {"": verdict}
 
 
+@pytest.mark.parametrize(("start", "verdict"), [("1 s", "pass"), ("1.1 s", "fail")])
+def test_its_surge_lasts_as_long_as_the_longest_start(start: str, verdict: str) -> None:
+    text = set_field(with_inverter(), "items.fan.electric", "start_time", f'"{start}"')
+    assert worked(text).verdicts("inverter_start_time") == {"": verdict}
+
+
 @pytest.mark.parametrize(("wave", "verdict"), [("sine", "pass"), ("modified", "fail")])
 def test_no_motor_on_a_modified_wave(wave: str, verdict: str) -> None:
     assert worked(with_inverter(wave=f'"{wave}"')).verdicts("inverter_wave") == {"": verdict}

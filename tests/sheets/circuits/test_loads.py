@@ -33,6 +33,14 @@ def test_energy_a_day_by_hand() -> None:
     assert cart["mean_power"] == pytest.approx(cart["energy_per_day"] / 86400)
 
 
+def test_each_supply_has_its_connected_load_its_energy_and_its_mean() -> None:
+    cart = worked(LOW + MAINS)
+    assert cart["demand.connected_12v"] == 150.0
+    assert cart["demand.connected_inverter"] == 220.0
+    assert cart["demand.mean_12v"] == pytest.approx(750 / 24)
+    assert cart["demand.energy_inverter"] == pytest.approx(220 * 5 * WH)
+
+
 def test_everything_running_at_the_lowest_voltage() -> None:
     cart = worked(LOW + MAINS)
     drawn = 12 + 1.0426908 * 220 + 0.00009473454 * 270**2

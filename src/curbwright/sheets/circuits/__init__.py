@@ -82,7 +82,7 @@ def _loads(wired: Wired, wiring: Wiring) -> None:
     below = sheet.section("demand", "by supply")
     with below.attempt():
         demand.complete(schedule)
-        demand.by_supply(wired.loads, below)
+        demand.by_supply(wiring, wired.loads, below)
     below = sheet.section("inverter", "inverter")
     with below.attempt():
         wired.curve = inverter.curve(wiring, below)

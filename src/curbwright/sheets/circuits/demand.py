@@ -14,15 +14,17 @@ from curbwright.sheets.circuits.wiring import Wiring
 BUSES = {"12v": "12 V", "inverter": "120 V inverter", "shore": "120 V shore"}
 
 
-def by_supply(loads: Mapping[str, Load], sheet: Worksheet) -> None:
-    """Write the connected load and a day's energy of each supply as schedules."""
+def by_supply(wiring: Wiring, loads: Mapping[str, Load], sheet: Worksheet) -> None:
+    """Write the connected load, a day's energy and the mean load of each supply."""
     for id, bus in BUSES.items():
         carried = [load for load in loads.values() if load.bus == bus]
         if not carried:
             continue
         sheet.total(f"connected_{id}", f"connected load, {bus}", [load.power for load in carried])
         rows = {load.name: {"power": load.power, "share": load.share, "time": load.time} for load in carried}
-        sheet.schedule(f"energy_{id}", f"energy a day at the loads, {bus}", eq.daily_energy, rows)
+        energy = sheet.schedule(f"energy_{id}", f"energy a day at the loads, {bus}", eq.daily_energy, rows)
+        sheet.work(f"mean_{id}", f"mean load over a day, {bus}", eq.mean_power, energy=energy,
+                   time=wiring.constants.day)  # fmt: skip
 
 
 def from_battery(

@@ -73,6 +73,7 @@ def carried(
     running, drawn = _all_running(on, known, sheet)
     energy = _day(wiring, on, known, sheet)
     _starts(on, running, sheet)
+    sheet.given(section["surge_time"])
     with sheet.attempt():
         sheet.given(section["surge"])
     if section.wave is not None:
@@ -100,15 +101,19 @@ def _all_running(on: Mapping[str, Load], known: Curve, sheet: Worksheet) -> tupl
 
 
 def _starts(on: Mapping[str, Load], running: Figure, sheet: Worksheet) -> None:
-    """The largest motor starting while all else runs; with no motor, everything running."""
-    cases = {"no motor starting": running}
+    """The largest motor starting while all else runs, and the longest start; with no motor, all running."""
+    cases, times = {"no motor starting": running}, dict[str, Figure]()
     for key, load in on.items():
-        if float(load.multiple) > 1:
-            cases[f"{load.name} starting"] = sheet.work(
-                f"start_{key}", f"while {load.name} starts", eq.start_power, running=running,
-                motor=load.power, multiple=load.multiple,
-            )  # fmt: skip
+        if float(load.multiple) <= 1 or load.item.electric is None:
+            continue
+        cases[f"{load.name} starting"] = sheet.work(
+            f"start_{key}", f"while {load.name} starts", eq.start_power, running=running,
+            motor=load.power, multiple=load.multiple,
+        )  # fmt: skip
+        times[load.name] = sheet.given(load.item.electric["start_time"])
     sheet.largest("worst_start", "worst start on the inverter", cases)
+    if times:
+        sheet.largest("longest_start", "longest start on the inverter", times)
 
 
 @dataclass(frozen=True)
