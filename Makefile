@@ -29,7 +29,7 @@ demo: $(RUNTIME)
 	@sh scripts/demo.sh $(BIN) $(DEMO)
 
 test: $(TEST)
-	@echo "== Format, lint, types, imports and every test (two to five minutes on two cores)"
+	@echo "== Format, lint, types, imports and every test (ten minutes or so on two cores: 20,000 build files gone wrong are among them)"
 	@$(BIN)/python -m pytest -n auto
 
 check: $(TEST)
