@@ -85,6 +85,14 @@ FOUND = {
     "battery.vent_opening": INCH**2,
     "battery.vent_rv_rule": INCH**2,
     "battery.charge_current.shore": 60.0,
+    "water.fresh_day": None,
+    "water.waste_day": None,
+    "water.fill_bore.fresh_tank": 1.25 * INCH,
+    "water.fresh_slope.fresh_tank": 0.0,
+    "water.waste_drain.waste_tank": 0.75 * INCH,
+    "water.waste_valve.waste_tank": 0.0,
+    "water.road_lock": 1.0,
+    "water.air_gap.spray": -1 * INCH,
 }  # fmt: skip
 
 
@@ -104,7 +112,7 @@ def test_the_check_finds_the_mistake(id: str, provided: float | None) -> None:
 
 def test_every_mistake_that_the_file_owns_up_to_is_in_this_list() -> None:
     remarks = "\n".join(line for line in examples.text("mistakes").splitlines() if line.startswith("#"))
-    owned = set(re.findall(r"(?:towing|space|standing|gas|battery|exhaust)\.[a-z_]+", remarks))
+    owned = set(re.findall(r"(?:towing|space|standing|gas|battery|exhaust|water)\.[a-z_]+", remarks))
     assert owned == {".".join(id.split(".")[:2]) for id in FOUND}
     assert len(owned) >= 12
 

@@ -26,13 +26,21 @@ from curbwright.build.part import (
     Length,
     Longitude,
     Part,
+    Pressure,
+    Reads,
     Share,
     Speed,
     Temperature,
     TemperatureDifference,
+    Volume,
     asks,
 )
 from curbwright.build.solar import Solar
+from curbwright.build.water import Water
+from curbwright.units import Measure
+
+WasteRatio = Annotated[Measure, Reads("share", most="400 %")]
+TapFlow = Annotated[Measure, Reads("flow", most="20 gpm")]
 
 
 class Cart(Part):
@@ -74,6 +82,26 @@ class Place(Part):
     hot_limit: Temperature | None = asks(
         "coldest that food kept hot may be", default="135 °F", how="read", source="food-code-3-501-16:(A)(1)",
         note="New York asks for 140 °F: the place decides",
+    )  # fmt: skip
+    fresh_least: Volume | None = asks("least fresh-water tank the place allows")
+    waste_ratio: WasteRatio | None = asks(
+        "waste tank as a share of the fresh tank", default="115 %", how="read",
+        source="ohio-3717-1-05-3:5-401.11(A)", note="150 % in California, Chicago and some counties: ask",
+    )  # fmt: skip
+    waste_least: Volume | None = asks("least waste tank the place allows", note="7.5 gal in California")
+    waste_product: Share | None = asks(
+        "share of the water in food and drink that the waste tank must hold on top", default="0 %",
+        how="convention", note="15 % in California",
+    )  # fmt: skip
+    waste_ice: Share | None = asks(
+        "share of the ice cabinet that the waste tank must hold on top", default="0 %", how="convention",
+        note="a third in California",
+    )  # fmt: skip
+    tap_flow: TapFlow | None = asks("least flow the place asks of each tap", shown="gpm|L/min",
+                                    note="1 gpm in California")  # fmt: skip
+    tap_pressure: Pressure | None = asks(
+        "least pressure at an open tap", default="8 psi", how="read", source="ipc-604",
+        note="20 psi in one county of Oregon",
     )  # fmt: skip
 
 
@@ -152,6 +180,7 @@ class Build(Part):
     solar: Solar | None = asks("the panels that charge them")
     gas: Gas = asks("bottles, regulator and gas pipe", default=Gas())
     exhaust: Exhaust | None = asks("hood, fan, and the air that comes in")
+    water: Water = asks("fresh and waste water", default=Water())
     people: dict[str, Person] = asks("who works aboard", default={})
     pitch: Pitch = asks("where it stands", default=Pitch())
     menu: dict[str, MenuItem] = asks("what is sold", default={})

@@ -18,6 +18,7 @@ from curbwright.build.exhaust_names import exhaust_names
 from curbwright.build.piping import gas_names
 from curbwright.build.power_names import power_names
 from curbwright.build.problems import Problem, did_you_mean
+from curbwright.build.water_names import water_names
 from curbwright.build.wording import LONGEST_NAME, fits, short
 
 _MOST = {
@@ -28,6 +29,8 @@ _MOST = {
     "circuits": 100,
     "gas.sections": 60,
     "exhaust.openings": 20,
+    "water.taps": 20,
+    "water.pipes": 40,
 }
 """The tables of named things, and how many of each a cart may have: a cart, not a warehouse."""
 _FREE_TEXT = ("notes",)
@@ -54,6 +57,7 @@ def in_writing(data: Table) -> Iterator[Problem]:
     yield from power_names(data, items)
     yield from gas_names(data, items)
     yield from exhaust_names(data, items)
+    yield from water_names(data, items)
     for key, sold in _table(data, "menu").items():
         used = sold.get("cooked_on") if isinstance(sold, dict) else None
         if isinstance(used, str) and used.removeprefix("items.") not in items:

@@ -22,6 +22,7 @@ from curbwright.build.part import (
     Volume,
     asks,
 )
+from curbwright.build.water import WetThing
 
 Side = Literal["curb", "street", "centre", "front", "rear"]
 Wall = Literal["curb", "street", "front", "rear", "roof"]
@@ -156,6 +157,8 @@ class Item(Part):
     battery: Piece | None = asks("what it is as a battery of the bank")
     cooking: CookingThing | None = asks("how food is cooked on it or kept hot in it")
     gas: GasThing | None = asks("how it burns gas, or what is stamped on a bottle")
+
+    water: WetThing | None = asks("bowls, a tank's shape and fittings, or the water it holds")
 
     def _label(self) -> str:
         return self.label or self.path.rpartition(".")[2].replace("_", " ")

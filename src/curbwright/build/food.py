@@ -6,7 +6,7 @@ from typing import Annotated, Literal
 
 from curbwright.build.cold import Food
 from curbwright.build.cooking import Area
-from curbwright.build.part import Count, Duration, Mass, Part, Reads, Share, Thickness, asks
+from curbwright.build.part import Count, Duration, Mass, Part, Reads, Share, Thickness, Volume, asks
 from curbwright.units import Measure
 
 Does = Literal[
@@ -58,6 +58,15 @@ class MenuItem(Part):
         "time it is kept at that temperature at least", default="0 s", how="convention"
     )
     sort: Sort | None = asks("what it is to the cooking rules")
+    water: Volume | None = asks(
+        "water that goes into one portion and out over the counter", default="0 fl oz", how="convention",
+        shown="fl oz|mL",
+    )  # fmt: skip
+    drink: bool = asks("that water is drunk, so that some is run to waste to make it", default=False)
+    prep_water: Volume | None = asks(
+        "water that preparing one portion takes and drains", default="0.1 L", how="practice",
+        shown="fl oz|mL", note="0.02 L for what is bought ready, 0.4 L for washed greens and boiled starch",
+    )  # fmt: skip
     steps: dict[str, Step] = asks("the steps of its food", default={})
 
     def _label(self) -> str:

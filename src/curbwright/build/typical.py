@@ -11,6 +11,7 @@ from curbwright.build.typical_cold import cold_fills
 from curbwright.build.typical_cooking import cooking_fills
 from curbwright.build.typical_gas import gas_fills
 from curbwright.build.typical_power import fills
+from curbwright.build.typical_water import water_fills
 from curbwright.errors import UnknownName
 
 Known = dict[str, tuple[str, str]]
@@ -19,7 +20,9 @@ Typical = dict[str, tuple[Any, str, str]]
 """What can be filled in, field by field: the text, how it is known, and from where."""
 
 _SIZES = ("width", "depth", "height")
-_RATINGS = {"capacity": "volume", "charge": "charge", "gas_input": "gas_input"}
+_RATINGS = {
+    "capacity": "volume", "charge": "charge", "gas_input": "gas_input", "bowl_depth": "bowl_depth",
+}  # fmt: skip
 _CLEARANCES = {
     "clear_side": "combustible_side", "clear_rear": "combustible_rear",
     "front_clear": "front_service",
@@ -58,7 +61,13 @@ def fill(data: Mapping[str, Any]) -> tuple[dict[str, Any], dict[str, Known], lis
     full = {**data, "items": done}
     if isinstance(data.get("electrical"), dict):
         full["electrical"] = _electrical(data["electrical"], items, filled)
-    for place, known in (*fills(data), *gas_fills(data), *cold_fills(data), *cooking_fills(data)):
+    for place, known in (
+        *fills(data),
+        *gas_fills(data),
+        *cold_fills(data),
+        *cooking_fills(data),
+        *water_fills(data),
+    ):
         _put(full, place, known, filled)
     return full, filled, problems
 

@@ -56,7 +56,19 @@ class Requirement:
         return self.how == "memory"
 
 
-DOCUMENTS = ("towing", "space", "cold", "electrical", "gas", "exhaust", "cooking", "food", "battery", "solar")
+DOCUMENTS = (
+    "towing",
+    "space",
+    "cold",
+    "electrical",
+    "gas",
+    "exhaust",
+    "water",
+    "cooking",
+    "food",
+    "battery",
+    "solar",
+)
 
 
 @cache

@@ -37,6 +37,7 @@ def work(build: Build) -> Worksheets:
     from curbwright.sheets.food import food_sheet
     from curbwright.sheets.gas import gas_sheet
     from curbwright.sheets.solar import solar_sheet
+    from curbwright.sheets.water import water_sheet
 
     placing = place(build)
     sheets: list[Worksheet] = []
@@ -50,6 +51,7 @@ def work(build: Build) -> Worksheets:
         lambda: exhaust_sheet(build, placing),
         lambda: cooking_sheet(build, placing),
         lambda: food_sheet(build, placing),
+        lambda: water_sheet(build, placing, figures),
         lambda: battery_sheet(build, placing),
         lambda: solar_sheet(build, placing, figures),
         lambda: circuits_sheet(build, placing, figures),

@@ -135,7 +135,7 @@ def slosh_rise(*, width: Metres, depth: Metres, side_pull: Number) -> Metres:
     return width**2 * side_pull**2 / (24 * depth)
 
 
-@equation("slosh:first mode, rectangular tank", uncited=True)
+@equation("slosh:first mode, rectangular tank")
 def slosh_frequency(*, width: Metres, depth: Metres, gravity: MetresPerSecondSquared) -> Hertz:
     """Frequency at which water swings from side to side in a rectangular tank.
 
