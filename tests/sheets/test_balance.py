@@ -278,6 +278,31 @@ def test_a_gust_at_the_tipping_speed_leaves_nothing_over() -> None:
     )
 
 
+AWNING = """
+[items.shade]
+kind = "awning"
+side = "curb"
+back = "0.5 m"
+above = "1.9 m"
+width = "2 m"
+depth = "0.1 m"
+height = "0.1 m"
+mass = "10 kg"
+swing = "1.5 m"
+
+[pitch]
+gust = "15 m/s"
+"""
+
+
+def test_an_awning_lifts_the_windward_side() -> None:
+    # Uplift on 2 m by 1.5 m, 0.9 + 1.0 + 0.75 m from the far wheels, beside the hatch and the side.
+    pressure = 0.613 * 0.85 * 0.85 * 15**2
+    assert figure(PLAIN + SHELL + AWNING, "wind.shade_moment") == pytest.approx(pressure * 1.2 * 3 * 2.65)
+    rolled_up = PLAIN + SHELL + AWNING.replace('swing = "1.5 m"\n', "")
+    assert finding(rolled_up, "standing.wind_open").missing == ("items.shade.swing",)
+
+
 def test_snow_weighs_on_the_roof() -> None:
     text = PLAIN + SHELL + '\n[pitch]\nground_snow = "100 kg/m2"\n'
     assert figure(text, "snow.snow_mass") == pytest.approx(0.7 * 1.2 * 100 * 6)

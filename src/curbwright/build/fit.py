@@ -127,7 +127,7 @@ class Item(Part):
     gas_input: Power | None = asks("gas it burns with every burner full on", shown="BTU/h|kW")
     front_clear: Length | None = asks("clear floor needed in front of it to work")
     opens: Literal["door", "drawer", "lid", "none"] = asks("what opens on it", default="none")
-    swing: Length | None = asks("how far its door or drawer reaches out of its face, open")
+    swing: Length | None = asks("how far its door or drawer, or an awning, reaches out when open")
     lid_rise: Length | None = asks("how far its lid reaches above its top, open")
     work_height: Length | None = asks("working surface above the deck; left out: its top")
     clear_side: Length | None = asks("clearance to anything that can burn at its sides, from its plate")

@@ -1,9 +1,9 @@
-"""Wind: a gust on the side of the parked cart, closed, and with the hatch held up into it."""
+"""Wind: a gust on the side of the parked cart, closed, and with hatch and awning out."""
 
 from __future__ import annotations
 
 from curbwright.build.cart import Build
-from curbwright.build.fit import Opening, Shell
+from curbwright.build.fit import Item, Opening, Shell
 from curbwright.equations import balance as eq
 from curbwright.equations import fit as where
 from curbwright.figures import Figure, Worksheet
@@ -36,7 +36,7 @@ def wind(build: Build, towed: dict[str, Towed], axle: Figure, sheet: Worksheet) 
     opened = _gust("open", sheet.given(build.pitch["gust"]), face, hatches, resisting, sheet, build)
     sheet.work(
         "open_reserve",
-        "moment left over, hatch open",
+        "moment left over, hatch and awning open",
         eq.moment_reserve,
         shown="%",
         overturning=opened,
@@ -113,9 +113,10 @@ def _gust(
             arm=face[1],
         )
     ]
-    for key, hatch in hatches:
-        if build is not None:
-            moments.append(_hatch(key, hatch, pressure, build, sheet))
+    if build is not None:
+        moments += [_hatch(key, hatch, pressure, build, sheet) for key, hatch in hatches]
+        awnings = [(key, item) for key, item in build.items.items() if item.kind == "awning"]
+        moments += [_awning(key, item, pressure, build, sheet) for key, item in awnings]
     total = sheet.total(f"{id}_overturning", f"overturning moment, {id}", moments)
     sheet.work(
         f"{id}_tipping",
@@ -172,26 +173,49 @@ def _side_force(id: str, pressure: Figure, area: Figure, sheet: Worksheet) -> Fi
 
 
 def _hatch(key: str, hatch: Opening, pressure: Figure, build: Build, sheet: Worksheet) -> Figure:
-    """Moment of the wind on an open hatch on the windward side: drag at its height, uplift at its reach."""
-    width, height = sheet.given(hatch["width"]), sheet.given(hatch["height"])
-    area = sheet.work(f"{key}_area", f"{key}: area", eq.area, length=width, width=height)
+    """Moment of the wind on a hatch held open on the windward side, hinged at its top."""
     top = sheet.work(
         f"{key}_top",
         f"{key}: hinge above the deck",
         where.far_edge,
         edge=sheet.given(hatch["above"]),
-        size=height,
+        size=sheet.given(hatch["height"]),
     )
+    sides = sheet.given(hatch["width"]), sheet.given(hatch["height"])
+    return _flap(key, sides, top, sheet.given(hatch["open_angle"]), pressure, build, sheet)
+
+
+def _awning(key: str, item: Item, pressure: Figure, build: Build, sheet: Worksheet) -> Figure:
+    """Moment of the wind under an awning that is out, flat, on the windward side."""
+    flat = sheet.tabled(
+        f"{key}_angle", f"{item.name}: its rise above the horizontal", 0.0, "rad", source="convention"
+    )
+    sides = sheet.given(item["width"]), sheet.given(item["swing"])
+    return _flap(key, sides, sheet.given(item["above"]), flat, pressure, build, sheet)
+
+
+def _flap(
+    key: str,
+    sides: tuple[Figure, Figure],
+    hinge_above: Figure,
+    angle: Figure,
+    pressure: Figure,
+    build: Build,
+    sheet: Worksheet,
+) -> Figure:
+    """Moment of the wind on a flap: drag at its height, uplift at its reach; ``sides``: width, depth."""
+    says = key.replace("_", " ")
+    area = sheet.work(f"{key}_area", f"{says}: area", eq.area, length=sides[0], width=sides[1])
     hinge = sheet.work(
         f"{key}_hinge",
-        f"{key}: hinge above the ground",
+        f"{says}: hinge above the ground",
         where.above_road,
         deck_height=sheet.given(build.trailer["deck_height"]),
-        above=top,
+        above=hinge_above,
     )
     coefficient = sheet.tabled(
         f"{key}_coefficient",
-        f"{key}: force coefficient of a raised flap",
+        f"{says}: force coefficient of a raised flap",
         1.2,
         "1",
         source="trade-practice",
@@ -199,13 +223,13 @@ def _hatch(key: str, hatch: Opening, pressure: Figure, build: Build, sheet: Work
     )
     return sheet.work(
         f"{key}_moment",
-        f"overturning moment of {key}, open",
+        f"overturning moment of {says}, open",
         eq.hatch_moment,
         pressure=pressure,
         coefficient=coefficient,
         area=area,
-        depth=height,
-        angle=sheet.given(hatch["open_angle"]),
+        depth=sides[1],
+        angle=angle,
         hinge=hinge,
         track=sheet.given(build.trailer.axle["track"]),
         half_width=_half_width(build, sheet),
